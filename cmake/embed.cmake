@@ -1,0 +1,35 @@
+# dampward_embed(DIR): target dampward_embedded_data with every file below DIR inside (header "embedded_data.h").
+# The assembler's .incbin takes the bytes as they are: no code generator, no megabyte of C++ to compile.
+function(dampward_embed dir)
+  set(root ${CMAKE_SOURCE_DIR}/${dir})
+  set(out ${CMAKE_BINARY_DIR}/embedded)
+  file(GLOB_RECURSE paths CONFIGURE_DEPENDS LIST_DIRECTORIES false RELATIVE ${root} ${root}/*)
+  list(SORT paths)
+
+  set(bytes "  .section .rodata\n")
+  set(externs "")
+  set(rows "")
+  set(files "")
+  set(n 0)
+  foreach(path IN LISTS paths)
+    string(APPEND bytes "  .global dampward_file_${n}, dampward_file_end_${n}\n"
+      "dampward_file_${n}:\n  .incbin \"${root}/${path}\"\ndampward_file_end_${n}:\n  .byte 0\n")
+    string(APPEND externs "extern const char dampward_file_${n}[], dampward_file_end_${n}[];\n")
+    string(APPEND rows "    {\"${path}\", text(dampward_file_${n}, dampward_file_end_${n})},\n")
+    list(APPEND files ${root}/${path})
+    math(EXPR n "${n} + 1")
+  endforeach()
+  string(APPEND bytes "  .section .note.GNU-stack,\"\",@progbits\n")
+
+  file(CONFIGURE OUTPUT ${out}/embedded_data.S CONTENT "${bytes}" @ONLY)
+  set(DAMPWARD_EXTERNS "${externs}")
+  set(DAMPWARD_ROWS "${rows}")
+  set(DAMPWARD_COUNT ${n})
+  configure_file(${CMAKE_SOURCE_DIR}/cmake/embedded_data.cpp.in ${out}/embedded_data.cpp @ONLY)
+  configure_file(${CMAKE_SOURCE_DIR}/cmake/embedded_data.h ${out}/embedded_data.h COPYONLY)
+
+  add_library(dampward_embedded_data STATIC ${out}/embedded_data.cpp ${out}/embedded_data.S)
+  set_source_files_properties(${out}/embedded_data.S PROPERTIES OBJECT_DEPENDS "${files}")
+  target_include_directories(dampward_embedded_data PUBLIC ${out})
+  target_link_libraries(dampward_embedded_data PRIVATE dampward_settings)
+endfunction()

@@ -1,0 +1,20 @@
+# Third-party libraries, all Debian packages. Each has one home (tools/floors checks the includes).
+if(DAMPWARD_WASM)
+  # No compiled fmt for this target: its headers are used alone, found behind the target's own system headers.
+  add_library(dampward_fmt INTERFACE)
+  target_compile_definitions(dampward_fmt INTERFACE FMT_HEADER_ONLY FMT_EXCEPTIONS=0)
+  target_compile_options(dampward_fmt INTERFACE "SHELL:-idirafter /usr/include")
+  add_library(fmt::fmt ALIAS dampward_fmt)
+else()
+  find_package(fmt 9 REQUIRED)  # home: core/base
+  find_package(rapidcheck REQUIRED)  # home: tests
+  find_package(doctest REQUIRED)  # home: tests
+  if(DAMPWARD_SCOPE STREQUAL "all")
+    find_package(PkgConfig REQUIRED)
+    # Through pkg-config, because that names the compiled library; the CMake package is header-only and slow.
+    pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
+    find_package(nlohmann_json 3.11 REQUIRED)  # home: adapters/files
+    find_package(date REQUIRED)  # home: adapters/files
+    find_package(CLI11 2.1 REQUIRED)  # home: apps/cli
+  endif()
+endif()
