@@ -15,7 +15,7 @@ function(dampward_embed dir)
     string(APPEND bytes "  .global dampward_file_${n}, dampward_file_end_${n}\n"
       "dampward_file_${n}:\n  .incbin \"${root}/${path}\"\ndampward_file_end_${n}:\n  .byte 0\n")
     string(APPEND externs "extern const char dampward_file_${n}[], dampward_file_end_${n}[];\n")
-    string(APPEND rows "    {\"${path}\", text(dampward_file_${n}, dampward_file_end_${n})},\n")
+    string(APPEND rows "    {\"${path}\", {dampward_file_${n}, std::size_t(dampward_file_end_${n} - dampward_file_${n})}},\n")
     list(APPEND files ${root}/${path})
     math(EXPR n "${n} + 1")
   endforeach()

@@ -7,8 +7,10 @@ if(DAMPWARD_WASM)
   add_library(fmt::fmt ALIAS dampward_fmt)
 else()
   find_package(fmt 9 REQUIRED)  # home: core/base
-  find_package(rapidcheck REQUIRED)  # home: tests
-  find_package(doctest REQUIRED)  # home: tests
+  if(DAMPWARD_TESTS)
+    find_package(rapidcheck REQUIRED)  # home: tests
+    find_package(doctest REQUIRED)  # home: tests
+  endif()
   if(DAMPWARD_SCOPE STREQUAL "all")
     find_package(PkgConfig REQUIRED)
     # Through pkg-config, because that names the compiled library; the CMake package is header-only and slow.

@@ -1,0 +1,11 @@
+# Toolchain for WebAssembly without exceptions, threads, disk or clock: clang 19 and Debian's wasi-libc and libc++.
+set(CMAKE_SYSTEM_NAME Generic)
+set(CMAKE_SYSTEM_PROCESSOR wasm32)
+set(DAMPWARD_WASM ON CACHE BOOL "Compile the core rooms to WebAssembly")
+set(CMAKE_C_COMPILER clang-19)
+set(CMAKE_CXX_COMPILER clang++-19)
+set(CMAKE_C_COMPILER_TARGET wasm32-wasi)
+set(CMAKE_CXX_COMPILER_TARGET wasm32-wasi)
+set(CMAKE_CXX_FLAGS_INIT "-fno-exceptions -stdlib=libc++")
+set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+set(CMAKE_TRY_COMPILE_TARGET_TYPE STATIC_LIBRARY)
