@@ -1,0 +1,15 @@
+#include "core/base/problem.h"
+
+namespace dampward {
+
+std::string to_text(const Problem& problem) {
+  std::string text = problem.place.file;
+  if (problem.place.line > 0) text += " line " + std::to_string(problem.place.line);
+  if (problem.place.column > 0) text += ", column " + std::to_string(problem.place.column);
+  if (!text.empty()) text += ": ";
+  text += "found " + problem.found + ". Expected " + problem.expected + ".";
+  if (!problem.next.empty()) text += " " + problem.next;
+  return text;
+}
+
+}  // namespace dampward
