@@ -50,8 +50,10 @@ endfunction()
 function(dampward_app name)
   cmake_parse_arguments(APP "" "PROGRAM" "LINKS;LIBRARIES" ${ARGN})
   dampward_room(${name} LINKS ${APP_LINKS} LIBRARIES ${APP_LIBRARIES})
-  add_executable(${APP_PROGRAM} ${CMAKE_CURRENT_SOURCE_DIR}/main.cpp)
-  target_link_libraries(${APP_PROGRAM} PRIVATE dampward_${name} ${APP_LIBRARIES})
+  if(EXISTS ${CMAKE_CURRENT_SOURCE_DIR}/main.cpp)
+    add_executable(${APP_PROGRAM} ${CMAKE_CURRENT_SOURCE_DIR}/main.cpp)
+    target_link_libraries(${APP_PROGRAM} PRIVATE dampward_${name} ${APP_LIBRARIES})
+  endif()
 endfunction()
 
 # Joins the rooms once all are known, so their order in the tree does not matter.
