@@ -78,5 +78,12 @@ class Floors(unittest.TestCase):
                      "core/drying/CMakeLists.txt line 1 links materials, but core/materials/CMakeLists.txt does not exist: "
                      "add the room or drop the link.")
 
+    def test_a_room_that_the_architecture_page_forgot(self):
+        self.refused({"core/line/sort.h": "", "core/line/README.md": "",
+                      "docs/architecture.md": "# Floors\n\n| 5 | `core/referee` |\n"},
+                     "docs/architecture.md line 1 does not have core/line in its table of floors: add it.\n"
+                     "docs/architecture.md line 3 names core/referee, which does not exist: "
+                     "drop it until its first code does.")
+
 
 unittest.main()
