@@ -37,29 +37,42 @@ struct GivenLimit {
 struct Part {
   PartId id;
   std::string name;
-  std::vector<MaterialId> materials;  // one; or all the plausible ones where nobody knows; none: no plausible material
+  std::vector<MaterialId>
+      materials;  // one; or all the plausible ones where nobody knows; none: no plausible material
   Figure<double> count;
   Figure<Mass> mass_each;
   Shape shape = Shape::none;
-  Figure<Length> thickness;           // plate: full thickness (a winding: its axial length); cylinder, sphere: diameter
-  int open_faces = 0;                 // plate: 1 or 2 faces water can leave through
+  Figure<Length>
+      thickness;       // plate: full thickness (a winding: its axial length); cylinder, sphere: diameter
+  int open_faces = 0;  // plate: 1 or 2 faces water can leave through
   std::optional<GivenLimit> limit;
   std::optional<DryTarget> dry_target;
   bool traps_damp = false;
   Treatment treatment = Treatment::bare;
-  std::vector<std::string> mask;      // what of it is covered: contacts, adjustments, sockets, plug ends
-  std::string tighten;                // fastening to tighten before coating, because film under it insulates
-  std::string loosen;                 // what is loosened so that both sides are reached
-  std::string touch_up;               // what is touched up after unmasking
-  bool shield = false;                // taken off before heat and coating, put back after
-  bool valve = false;                 // a plug-in valve: stays as the mask of its socket or comes out, as the shop chooses
-  bool carrying = false;              // carrying case, strap or webbing: a part of its own
-  std::vector<HazardId> hazards;      // what in it can hurt someone
+  std::vector<std::string> mask;  // what of it is covered: contacts, adjustments, sockets, plug ends
+  std::string tighten;            // fastening to tighten before coating, because film under it insulates
+  std::string loosen;             // what is loosened so that both sides are reached
+  std::string touch_up;           // what is touched up after unmasking
+  bool shield = false;            // taken off before heat and coating, put back after
+  bool valve = false;  // a plug-in valve: stays as the mask of its socket or comes out, as the shop chooses
+  bool carrying = false;          // carrying case, strap or webbing: a part of its own
+  std::vector<HazardId> hazards;  // what in it can hurt someone
   std::string note;
 };
 
 enum class Operation {
-  test, strip, clean, mask, load, unload, coat, unmask, touch_up, mark, reassemble, retest,
+  test,
+  strip,
+  clean,
+  mask,
+  load,
+  unload,
+  coat,
+  unmask,
+  touch_up,
+  mark,
+  reassemble,
+  retest,
 };
 
 struct Labour {
@@ -78,18 +91,18 @@ enum class ValveChoice { stay_as_masks, come_out };
 struct Kind {
   KindId id;
   std::string name;
-  KindId like;                           // the archetype or kind it was described from; empty for an archetype
+  KindId like;  // the archetype or kind it was described from; empty for an archetype
   Figure<Length> length, width, height;  // outer box
   Figure<Mass> mass;                     // as received
   Figure<Area> spray_area_stripped, spray_area_assembled;
-  Figure<double> contacts;               // contact points to mask
-  Figure<Duration> masking;              // hands-on time to mask the assembled or stripped unit for spraying
+  Figure<double> contacts;   // contact points to mask
+  Figure<Duration> masking;  // hands-on time to mask the assembled or stripped unit for spraying
   CoatingWay usual_way = CoatingWay::brush_assembled;
   std::string way_reason;
-  std::vector<PartId> heavy_lump;        // parts that heat slowest together (core and winding of the heaviest iron)
-  bool airtight = false;                 // its case closes airtight
-  bool semiconductors = false;           // insulation tester only with these out
-  bool transmits = false;                // tested into a dummy load
+  std::vector<PartId> heavy_lump;  // parts that heat slowest together (core and winding of the heaviest iron)
+  bool airtight = false;           // its case closes airtight
+  bool semiconductors = false;     // insulation tester only with these out
+  bool transmits = false;          // tested into a dummy load
   std::vector<Part> parts;
   std::map<Operation, Labour> labour;
 };
@@ -98,6 +111,7 @@ struct Kind {
 Area outer_area(const Kind& kind);
 // Volume of the outer box at its high size, as an oven must hold it.
 Volume outer_volume(const Kind& kind);
+// nullptr: the kind has no such part.
 const Part* find_part(const Kind& kind, const PartId& id);
 
 }  // namespace dampward::equipment

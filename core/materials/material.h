@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/id.h"
@@ -55,7 +56,11 @@ struct Material {
   MouldFood mould_food = MouldFood::depends;
   std::vector<std::string> attacked_by;  // solvent families
   OutBeforeBake out_before_bake = OutBeforeBake::depends;
+  std::vector<MaterialId> stands_for;  // a kind of part: the plainer materials its figures come from
   std::string advice;
 };
+
+// True for the material's own id and for those it stands for: what attacks `acrylic` attacks an acrylic window.
+bool counts_as(const Material& material, std::string_view id);
 
 }  // namespace dampward::materials
