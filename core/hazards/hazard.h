@@ -16,14 +16,15 @@ struct Hazard {
   HazardId id;
   std::string step;
   std::string name;
-  std::string harm;        // what happens, to whom
-  std::string effect;      // what it does to the plan's numbers
+  std::string harm;    // what happens, to whom
+  std::string effect;  // what it does to the plan's numbers
   std::string guard;
-  std::string stop_sign;   // stop work when this is seen
+  std::string stop_sign;  // stop work when this is seen
   std::string source;
   Mark mark = Mark::memory;
   std::string defer;
-  bool isolate = false;    // a part that carries it is never heated, opened or coated: the unit waits for a licensed hand
+  bool isolate =
+      false;  // a part that carries it is never heated, opened or coated: the unit waits for a licensed hand
 };
 
 }  // namespace dampward::hazards
