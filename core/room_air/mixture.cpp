@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <tuple>
 
 #include "core/base/promise.h"
 
@@ -111,8 +112,9 @@ Mixture worst_mixture(std::span<const materials::SolventPart> recipe, std::span<
     left -= filling.low;
     fillings.push_back(std::move(filling));
   }
-  std::stable_sort(fillings.begin(), fillings.end(),
-                   [](const Filling& a, const Filling& b) { return a.harm > b.harm; });
+  std::sort(fillings.begin(), fillings.end(), [](const Filling& a, const Filling& b) {
+    return std::tuple(-a.harm, a.part.solvent) < std::tuple(-b.harm, b.part.solvent);
+  });
   for (Filling& filling : fillings) {
     const double more = std::clamp(left, 0.0, filling.high - filling.low);
     left -= more;
