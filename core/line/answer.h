@@ -12,7 +12,8 @@ struct Placement {
   Minute start = 0;
   Minute end = 0;  // start + length + breaks in which it paused
   std::vector<std::string> people;
-  std::string station;  // the station; for a bake, loading or unloading the oven where it has no station of its own
+  std::string
+      station;  // the station; for a bake, loading or unloading the oven where it has no station of its own
 };
 
 struct OvenStay {
@@ -45,16 +46,16 @@ struct Unplaced {
   std::string unit;       // empty: the load's own
   std::string operation;  // the one that found no place
   Obstacle obstacle = Obstacle::horizon;
-  std::string by;         // id of the gap, skill, person, station, oven or capacity in the way
-  std::string reason;     // one sentence for a person
+  std::string by;      // id of the gap, skill, person, station, oven or capacity in the way
+  std::string reason;  // one sentence for a person
 };
 
 struct Answer {
   std::vector<Placement> placements;  // in the problem's order of operations
   std::vector<OvenStay> stays;
-  std::vector<Lateness> late;         // units that end after their due minute, the latest first
-  std::vector<Unplaced> unplaced;     // one a unit that is not in the plan
-  Minute finish = 0;                  // end of the last operation
+  std::vector<Lateness> late;      // units that end after their due minute, the latest first
+  std::vector<Unplaced> unplaced;  // one a unit that is not in the plan
+  Minute finish = 0;               // end of the last operation
 };
 
 }  // namespace dampward::line

@@ -13,7 +13,8 @@ namespace dampward::line {
 Calendar calendar_of(const shop::WeekHours& hours, const WallClock& clock, Instant start, Minute horizon);
 
 // The same for hours that repeat every day, such as breaks.
-Calendar daily(const std::vector<shop::DailyHours>& hours, const WallClock& clock, Instant start, Minute horizon);
+Calendar daily(const std::vector<shop::DailyHours>& hours, const WallClock& clock, Instant start,
+               Minute horizon);
 
 // Whole minutes from `start` to `instant`: rounded down, or up where the later minute is the safe one.
 Minute minute_at(Instant instant, Instant start);

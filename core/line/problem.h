@@ -36,15 +36,15 @@ struct Demand {
 
 struct Operation {
   std::string id;
-  std::string unit;                   // id of the Unit it belongs to; empty: of its load
-  Minute length = 0;                  // hands-on or running time, breaks not counted
+  std::string unit;   // id of the Unit it belongs to; empty: of its load
+  Minute length = 0;  // hands-on or running time, breaks not counted
   Attendance attendance = Attendance::attended;
   std::string skill;                  // needed of each person; empty: no person (unattended only)
   int people = 1;                     // attended only
   std::string station_skill;          // any station that serves this; empty: see `stations`
   std::vector<std::string> stations;  // or one of these; both empty: it needs no place
   std::vector<Demand> demands;
-  bool pausable = false;              // attended work that may stop while one of its people has a break
+  bool pausable = false;  // attended work that may stop while one of its people has a break
 };
 
 // `to` starts no sooner than `shortest` and, where given, no later than `longest` minutes after `from` ends.
@@ -60,10 +60,10 @@ struct Gap {
 // bake's demands hold as long. Every loading ends before the bake starts; every unloading starts after it ends.
 struct Load {
   std::string id;
-  std::vector<std::string> ovens;      // it may go into any one of these
-  std::string bake;                    // a watched operation
-  std::vector<std::string> loadings;   // attended operations
-  std::vector<std::string> unloadings; // attended operations; each unit may leave on its own minute
+  std::vector<std::string> ovens;       // it may go into any one of these
+  std::string bake;                     // a watched operation
+  std::vector<std::string> loadings;    // attended operations
+  std::vector<std::string> unloadings;  // attended operations; each unit may leave on its own minute
 };
 
 struct Person {
@@ -101,7 +101,8 @@ struct Unit {
   std::optional<Minute> due;  // its last operation but those named in `after_due` should end by then
   int priority = 0;           // higher goes first among equal due minutes
   std::int64_t weight = 1;    // worth of a minute of lateness
-  std::vector<std::string> after_due;  // operations that do not count for the due minute (a re-check days later)
+  std::vector<std::string>
+      after_due;  // operations that do not count for the due minute (a re-check days later)
 };
 
 struct Problem {

@@ -1,0 +1,74 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/line/detail/level.h"
+#include "core/line/detail/model.h"
+
+namespace dampward::line::detail {
+
+// Where one operation stands.
+struct Spot {
+  Minute start = 0, end = 0;
+  std::vector<int> people;
+  int station = -1;
+};
+
+// What came of looking for a spot: one, or the operation that would have to move (itself: none before the horizon) and the
+// earliest minute that would help.
+struct Search {
+  std::optional<Spot> spot;
+  int move = -1;
+  Minute to = 0;
+};
+
+// The shop floor over time: who and what is free once everything placed so far is counted.
+class Floor {
+ public:
+  explicit Floor(const Model& model);
+
+  // The earliest spot at or after `from`. Only rules of people, places, capacities, calendars and ovens; gaps are the
+  // caller's. A bake or unloading needs its load's loadings placed, an unloading its bake.
+  Search find(int op, Minute from);
+  void place(int op, const Spot& spot);
+  void take_out(int op);
+  void choose_oven(int load, int oven) { stays_[static_cast<std::size_t>(load)].oven = oven; }
+
+  bool placed(int op) const { return spots_[static_cast<std::size_t>(op)].has_value(); }
+  const Spot& spot(int op) const { return *spots_[static_cast<std::size_t>(op)]; }
+  int oven_of(int load) const { return stays_[static_cast<std::size_t>(load)].oven; }
+  // First loading to last unloading, as far as they are placed.
+  Span stay_of(int load) const;
+  // Spots looked for so far: a measure of work that is the same on every machine.
+  std::int64_t work() const { return work_; }
+
+ private:
+  struct Stay {
+    int oven = -1;
+    Span held{0, 0};  // of the oven
+    Span heat{0, 0};  // held by the bake's demands, tails not counted
+  };
+  // The oven's heat from the start of the bake to the last unloading; empty without a bake.
+  Span heat_of(int load) const;
+  void hold(int load, int sign);
+  std::optional<Spot> people_at(const Op& op, int number, Minute at) const;
+  std::optional<Minute> people_from(const Op& op, Minute from) const;
+  Minute end_with_breaks(const std::vector<int>& people, Minute start, Minute length) const;
+  bool person_fits(int person, const Op& op, Minute start, Minute end) const;
+  std::optional<Minute> person_from(int person, const Op& op, Minute from) const;
+  std::optional<Search> oven_refuses(int op, const Spot& spot);
+  std::optional<Minute> earliest(const Op& op, int number, Minute from, Spot& spot) const;
+
+  const Model& model_;
+  std::vector<Level> working_, present_;  // people: between breaks; on shift, breaks or not
+  std::vector<Calendar> breaks_;
+  std::vector<Level> watch_;                          // by skill: somebody on shift
+  std::vector<Level> stations_, ovens_, capacities_;  // places or amounts left
+  std::vector<std::vector<Level>> watched_heat_;      // by skill and oven: somebody on shift, and power
+  std::vector<std::optional<Spot>> spots_;
+  std::vector<Stay> stays_;
+  std::int64_t work_ = 0;
+};
+
+}  // namespace dampward::line::detail

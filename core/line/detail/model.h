@@ -1,0 +1,70 @@
+#pragma once
+
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "core/line/problem.h"
+
+namespace dampward::line::detail {
+
+inline constexpr Minute unbounded = std::numeric_limits<Minute>::max() / 8;
+
+enum class Role { plain, loading, bake, unloading };
+
+struct Arc {
+  int from, to;
+  Minute shortest;
+  Minute longest;  // `unbounded`: none
+  int gap;         // index in Problem::gaps; -1: from the load of its bake
+};
+
+struct OpDemand {
+  int capacity;
+  std::int64_t amount;
+  Minute tail;
+};
+
+struct Op {
+  const Operation* as_given = nullptr;
+  Minute length = 0;
+  int unit = -1;  // -1: a bake, or of no unit
+  int load = -1;
+  Role role = Role::plain;
+  int skill = -1;
+  std::vector<int> skilled;  // people who can, those with the fewest other skills first
+  std::vector<int> stations;
+  bool needs_station = false;
+  std::vector<OpDemand> demands;
+  std::vector<Arc> before, after;
+};
+
+struct LoadOps {
+  const Load* as_given;
+  std::vector<int> ovens;
+  int bake;
+  std::vector<int> loadings, unloadings;
+};
+
+// The problem with names turned into numbers, everything in the order of its id, so that the order in which the problem
+// was written cannot matter.
+struct Model {
+  explicit Model(const Problem& problem);
+
+  const Problem& problem;
+  std::vector<Op> ops;
+  std::vector<LoadOps> loads;
+  std::vector<const Unit*> units;
+  std::vector<const Person*> people;
+  std::vector<const Station*> stations;
+  std::vector<const Oven*> ovens;
+  std::vector<const Capacity*> capacities;
+  std::vector<std::string> skills;
+  std::vector<int> rank;  // of each unit: 0 goes first (due minute, priority, weight, id)
+  std::vector<std::vector<int>> unit_ops;
+
+  // What an arc is called in a reason.
+  std::string name_of(const Arc& arc) const;
+};
+
+}  // namespace dampward::line::detail
