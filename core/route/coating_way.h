@@ -22,9 +22,9 @@ struct WayMeans {
 
 struct WayChoice {
   equipment::CoatingWay way = equipment::CoatingWay::brush_assembled;
-  bool possible = true;        // false: the shop can do neither
-  WayLabour spray, brush;      // both, so that the choice can be seen
-  double reach = 0;            // share of the stripped unit's surface that a brush reaches on the assembled one
+  bool possible = true;    // false: the shop can do neither
+  WayLabour spray, brush;  // both, so that the choice can be seen
+  double reach = 0;        // share of the stripped unit's surface that a brush reaches on the assembled one
   std::string reason;
 };
 

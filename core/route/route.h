@@ -48,20 +48,21 @@ struct Heat {
 // Drying without an oven's heat, and why.
 struct NoHeat {
   std::string reason;
-  std::string means;          // "desiccant box", "warm cabinet at 40 °C"
+  std::string means;  // "desiccant box", "warm cabinet at 40 °C"
   Range<Duration> time;
 };
 
 // Minutes after leaving the oven between which the unit may meet lacquer; the end is the end of the last flash.
 struct WarmWindow {
-  Duration opens, closes;
+  Duration opens;
+  std::optional<Duration> closes;  // none: never
 };
 
 // What other rooms have worked out for this unit, as plain values.
 struct RouteFacts {
-  int version = 1;                            // counts up when the steps themselves change, not when times move
+  int version = 1;  // counts up when the steps themselves change, not when times move
   std::variant<Heat, NoHeat> drying;
-  std::optional<WarmWindow> window;           // none: left open, to be set in the gaps of kind warm_window
+  std::optional<WarmWindow> window;  // none: left open, to be set in the gaps of kind warm_window
 };
 
 // When the masks go on. Both ways are worked out, so that a lead can see what rated tape would save.
@@ -80,14 +81,14 @@ struct Route {
   KindId kind;
   std::optional<Refusal> refused;  // then there are no steps
   WayChoice way;
-  std::vector<Step> steps;         // in order
-  std::vector<StepGap> gaps;       // every precedence between steps, with its kind and times
+  std::vector<Step> steps;    // in order
+  std::vector<StepGap> gaps;  // every precedence between steps, with its kind and times
   Worklists lists;
   std::vector<SolventConflict> conflicts;
   std::vector<CleanerChoice> cleaning;
   MaskTiming masking, masking_otherwise;
-  std::string masking_reason;      // why the one and what the other would cost or save
-  std::string valves;              // both views, and the one chosen; empty where the kind has none
+  std::string masking_reason;  // why the one and what the other would cost or save
+  std::string valves;          // both views, and the one chosen; empty where the kind has none
 };
 
 // The steps this unit needs in this shop, each with its reason. Minutes come from the kind's labour; where it has none an
@@ -97,7 +98,7 @@ Route make_route(const Subject& subject, const Means& means, const RouteFacts& f
 // The part of a route that does not depend on heat: what is taken out, masked, and so on. For whoever works out the drying.
 Worklists worklists(const Subject& subject, const Means& means);
 
-// Whether the unit must wait for a licensed hand.
+// Whether the unit must wait for a licensed hand: some part carries a hazard that may not be heated, opened or coated.
 std::optional<Refusal> isolation(const equipment::Kind& kind, std::span<const hazards::Hazard> hazards);
 
 }  // namespace dampward::route

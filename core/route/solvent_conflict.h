@@ -27,16 +27,23 @@ struct SolventConflict {
   PartId part;
   std::string name;
   MaterialId material;
-  std::string agent;    // the family, or the material it is said to attack
-  std::string why;      // one sentence
-  bool certain = true;  // false: nothing is known of what attacks the material; try a drop on a stray piece
+  std::string agent;  // the family, or the material it is said to attack
+  std::string why;    // one sentence
+  bool named =
+      false;  // the liquid's own list names the material: mask it or take it out. Else only a solvent family in
+              // common: a wet coat may soften it, a drop on a stray piece tells
 };
 
-// Why the liquid may harm the material; nothing where it does not.
-std::vector<std::string> agents_against(const materials::Material& material, const SolventContact& contact);
+// How the liquid may harm the material.
+struct Attack {
+  bool named = false;
+  std::vector<std::string>
+      agents;  // the name on the liquid's list, or the families in common; empty: no attack known
+};
+Attack attack_on(const materials::Material& material, const SolventContact& contact);
 
-// Parts the kind would spray or brush although something in the liquid attacks their material.
-// A part of several plausible materials is taken as each of them.
+// Parts the kind would spray or brush although something in the liquid attacks their material. A part of several plausible
+// materials counts as the one attacked worst; a material no table knows counts as attacked by any solvent.
 std::vector<SolventConflict> solvent_conflicts(const equipment::Kind& kind,
                                                std::span<const materials::Material> materials,
                                                const SolventContact& contact);

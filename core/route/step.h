@@ -11,29 +11,29 @@ namespace dampward::route {
 
 // What is done, in the order it is done. `coat` and `flash` come once a coat.
 enum class StepCode {
-  make_safe,    // disconnect, discharge, prove dead
-  test,         // alignment and insulation written down before anything is touched
-  repair,       // faults put right before the treatment seals them in
-  strip,        // bag, tag, photograph
-  take_out,     // cells, heat-tender parts, shields, valves where they come out
+  make_safe,  // disconnect, discharge, prove dead
+  test,       // alignment and insulation written down before anything is touched
+  repair,     // faults put right before the treatment seals them in
+  strip,      // bag, tag, photograph
+  take_out,   // cells, heat-tender parts, shields, valves where they come out
   clean,
   salt_proof,
-  solvent_free, // stands until free of solvent
-  cover,        // masks that stand the bake: plugs, caps, paper; tape too where it is rated for the heat
+  solvent_free,  // stands until free of solvent
+  cover,         // masks that stand the bake: plugs, caps, paper; tape too where it is rated for the heat
   loosen,
   tighten,
   load,
   bake,
   unload,
-  cabinet_in,   // the no-heat route's load, bake, unload
+  cabinet_in,  // the no-heat route's load, bake, unload
   cabinet,
   cabinet_out,
-  tape,         // masks that do not stand the bake
+  tape,  // masks that do not stand the bake
   coat,
   flash,
   unmask,
   touch_up,
-  film_dry,     // the last film dries
+  film_dry,  // the last film dries
   airing,
   mark,
   reassemble,
@@ -43,36 +43,37 @@ enum class StepCode {
 
 enum class Attendance {
   attended,
-  watched,     // hands free, someone with the skill on shift within call
+  watched,  // hands free, someone with the skill on shift within call
   unattended,
 };
 
 struct Step {
-  std::string id;             // route version and code: "r1.coat2"; the same after re-planning
+  std::string id;  // route version and code: "r1.coat2"; the same after re-planning
   StepCode code = StepCode::make_safe;
-  int turn = 0;               // which coat or flash, from 1; 0 where there is only one
+  int turn = 0;  // which coat or flash, from 1; 0 where there is only one
   std::string title;
-  std::string reason;         // why it is done, in one sentence
-  std::string skill;          // of the crew (make_safe, test, strip, …); empty: nobody's hands are needed
-  std::string station_skill;  // stations that serve this; empty: no place of its own (it stands in the oven, on a shelf)
-  Range<Duration> minutes;    // hands-on, or running time
+  std::string reason;  // why it is done, in one sentence
+  std::string skill;   // of the crew (make_safe, test, strip, …); empty: nobody's hands are needed
+  std::string
+      station_skill;  // stations that serve this; empty: no place of its own (it stands in the oven, on a shelf)
+  Range<Duration> minutes;  // hands-on, or running time
   int people = 1;
   Attendance attendance = Attendance::attended;
-  std::string hazard_step;    // the step under which hazards are listed
+  std::string hazard_step;      // the step under which hazards are listed
   std::string hazard_step_too;  // a second one; mostly empty
   std::vector<std::string> notes;
-  Mark mark = Mark::estimate;   // how the minutes are known
-  std::string settle;           // what would settle them
+  Mark mark = Mark::estimate;  // how the minutes are known
+  std::string settle;          // what would settle them
 };
 
 enum class GapKind {
-  order,       // one after the other
-  same_stay,   // load, bake, unload: within one stay in the oven
-  warm_window, // from leaving the oven to the first coat, and to the end of the last flash; the joint's physics sets it
-  flash,       // between coats
-  touch_dry,   // film dry to the touch before masks come off
-  airing,      // before a case is closed
-  recheck,     // constants have settled
+  order,      // one after the other
+  same_stay,  // load, bake, unload: within one stay in the oven
+  warm_window,  // from leaving the oven to the first coat, and to the end of the last flash; the joint's physics sets it
+  flash,      // between coats
+  touch_dry,  // film dry to the touch before masks come off
+  airing,     // before a case is closed
+  recheck,    // constants have settled
 };
 
 // `to` starts at least `shortest` after `from` ends, and at most `longest` where there is one.
@@ -81,7 +82,7 @@ struct StepGap {
   std::string from, to;  // step ids
   Duration shortest;
   std::optional<Duration> longest;
-  bool to_end = false;   // `longest` holds to the end of `to`, not to its start
+  bool to_end = false;  // `longest` holds to the end of `to`, not to its start
   std::string reason;
 };
 

@@ -22,7 +22,7 @@ struct ListedPart {
 
 // What the parts of a kind ask for, as lists for later sheets.
 struct Worklists {
-  std::vector<ListedPart> removed;   // out before heat and solvent
+  std::vector<ListedPart> removed;  // out before heat and solvent
   std::vector<ListedPart> mask;
   std::vector<ListedPart> tighten;   // before coating
   std::vector<ListedPart> loosen;    // so that both sides are reached
@@ -34,7 +34,7 @@ struct Worklists {
 };
 
 // Cells come out always; so do parts the kind or their material says to take out, shields, and, where the shop so chooses,
-// valves. A part the lacquer's solvents attack is masked, whatever the kind says, until a drop test allows more.
+// valves. A part of a material the lacquer's own list names is masked, whatever the kind says.
 Worklists worklists(const equipment::Kind& kind, std::span<const materials::Material> materials,
                     equipment::ValveChoice valves, std::span<const SolventConflict> conflicts);
 
