@@ -1,6 +1,7 @@
 #include "core/drying/bake.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/base/format.h"
 #include "core/base/promise.h"
@@ -15,58 +16,9 @@ namespace {
 
 using equipment::DryTarget;
 
-struct Weakest {
-  const OvenPiece* piece = nullptr;
-  const OvenPart* part = nullptr;
-};
-
-Weakest weakest_of(std::span<const LoadUnits> load) {
-  Weakest answer;
-  for (const LoadUnits& units : load) {
-    const OvenPart* part = units.piece->weakest();
-    if (part && (!answer.part || part->limit->allowed() < answer.part->limit->allowed())) answer = {units.piece, part};
-  }
-  return answer;
+std::string whole(double value) {
+  return fixed(value, 0);
 }
-
-std::string whole(double value) { return fixed(value, 0); }
-
-std::optional<NoBake> refusal_of(std::span<const LoadUnits> load) {
-  for (const LoadUnits& units : load) {
-    if (units.piece->refusals.empty()) continue;
-    const Refusal& refusal = units.piece->refusals.front();
-    return NoBake{NoBake::Why::refused, units.piece->kind, refusal.part, refusal.reason, refusal.settle};
-  }
-  return std::nullopt;
-}
-
-NoBake oven_refuses(const shop::Oven& oven, const std::string& why, std::string settle) {
-  return {NoBake::Why::oven, {}, {}, format("oven \"{}\": {}", oven.name, why), std::move(settle)};
-}
-
-// Why no set point was found.
-NoBake too_weak(const Weakest& weakest, const OvenExcess& excess, const shop::Oven& oven, Temperature reach) {
-  const PartLimit& limit = *weakest.part->limit;
-  const Temperature by_part = limit.allowed() - excess.sum();
-  if (by_part < coldest_bake) {
-    return {NoBake::Why::needs_no_heat, weakest.piece->kind, weakest.part->id,
-            format("{} of {} may become no hotter than {} °C ({} °C less {} K); oven \"{}\" runs up to {} K above its set point, so "
-                   "it would have to stand at {} °C, and nobody bakes below 49 °C",
-                   weakest.part->name, weakest.piece->name, whole(limit.allowed().celsius()), whole(limit.limit.celsius()),
-                   whole(limit.margin.in(kelvin)), oven.name, whole(excess.sum().in(kelvin)), whole(by_part.celsius())),
-            limit.settle};
-  }
-  if (oven.hottest_setting < coldest_bake) return oven_refuses(oven, "its hottest setting is below 49 °C", "use another oven");
-  if (reach - oven.swing < std::max(coldest_bake, oven.coldest_setting)) {
-    return oven_refuses(oven, format("its heat ends at {} °C", whole(reach.celsius())),
-                        "shut the vent further, insulate the walls, or add heat within what the supply gives");
-  }
-  return oven_refuses(oven, format("its coldest setting, {} °C, is too hot for {} of {}", whole(oven.coldest_setting.celsius()),
-                                   weakest.part->name, weakest.piece->name),
-                      "use an oven that can be set lower");
-}
-
-AirMotion motion_in(const shop::Oven& oven) { return oven.air_moves ? AirMotion::moving : AirMotion::still; }
 
 std::vector<OvenLump> lumps_of(std::span<const LoadUnits> load, AirMotion motion, Side side) {
   std::vector<OvenLump> lumps;
@@ -75,7 +27,8 @@ std::vector<OvenLump> lumps_of(std::span<const LoadUnits> load, AirMotion motion
     const bool safe = side == Side::safe;
     const Range<Duration> whole_unit = piece.time_constant(motion);
     const HeatCapacity capacity = safe ? piece.capacity.high : piece.capacity.typical;
-    OvenLump lump{capacity, capacity / (safe ? whole_unit.high : whole_unit.typical), units.count, std::nullopt};
+    OvenLump lump{capacity, capacity / (safe ? whole_unit.high : whole_unit.typical), units.count,
+                  std::nullopt};
     if (const auto& heavy = piece.heavy_time_constant(motion); heavy && heavy->typical > whole_unit.typical) {
       lump.slow = safe ? heavy->high : heavy->typical;
     }
@@ -87,7 +40,8 @@ std::vector<OvenLump> lumps_of(std::span<const LoadUnits> load, AirMotion motion
 // The same curve shifted by the wet start, in which the load counts as cold (the safe side).
 TemperatureCurve after(Duration wait, const TemperatureCurve& curve, Duration hold) {
   std::vector<TemperatureCurve::Point> points{{Duration{}, curve.points().front().temperature}};
-  for (const TemperatureCurve::Point& point : curve.points()) points.push_back({wait + point.time, point.temperature});
+  for (const TemperatureCurve::Point& point : curve.points())
+    points.push_back({wait + point.time, point.temperature});
   points.push_back({points.back().time + hold, points.back().temperature});
   return TemperatureCurve(std::move(points));
 }
@@ -95,9 +49,11 @@ TemperatureCurve after(Duration wait, const TemperatureCurve& curve, Duration ho
 std::string stays_wet(const OvenPart& part, const PartBake& outcome) {
   if (!part.unknown.empty()) return part.unknown + ": weigh one before and after a bake";
   if (outcome.dryness == Dryness::dry) return {};
-  return format("its surface is dry, but up to {} % of what could leave stays inside; for a winding, insulation readings that rise and "
-                "then stay steady decide",
-                whole(100 * *outcome.residual));
+  return format(
+      "its surface is dry, but up to {} % of what could leave stays inside; for a winding, insulation "
+      "readings that rise and "
+      "then stay steady decide",
+      whole(100 * *outcome.residual));
 }
 
 // One warming of the load, typical or at its slowest.
@@ -135,12 +91,14 @@ PartBake first_words(const OvenPiece& piece, const OvenPart& part, Temperature p
   return outcome;
 }
 
-void judge(PartBake& outcome, const Watched& watched, const BakePlan& plan, const moist_air::HumidAir& shop_air, const DryRules& rules) {
+void judge(PartBake& outcome, const Watched& watched, const BakePlan& plan,
+           const moist_air::HumidAir& shop_air, const DryRules& rules) {
   const OvenPart& part = *watched.part;
   if (part.body) {
     outcome.residual = residual_after(*part.body, *watched.slowest, plan.hold, Side::safe);
     outcome.residual_nominal = residual_after(*part.body, *watched.typical, plan.hold, Side::typical);
-    outcome.moisture = sorption_after(*part.body, shop_air, moist_air::brought_to(shop_air, plan.set), *outcome.residual);
+    outcome.moisture =
+        sorption_after(*part.body, shop_air, moist_air::brought_to(shop_air, plan.set), *outcome.residual);
     // The hold was solved for this share, so equality only misses by rounding.
     if (*outcome.residual > rules.porous_residual + 1e-6) outcome.dryness = Dryness::damp_inside;
   } else if (part.target != DryTarget::surface) {
@@ -149,53 +107,32 @@ void judge(PartBake& outcome, const Watched& watched, const BakePlan& plan, cons
   outcome.words = stays_wet(part, outcome);
 }
 
-}  // namespace
+// Both ways of warming: typical figures at the set point, and the slow end of every range at the coldest place.
+std::optional<std::pair<Warming, Warming>> warmings(const shop::Oven& oven, const Wall& wall,
+                                                    std::span<const LoadUnits> load, Temperature set,
+                                                    const moist_air::HumidAir& shop_air,
+                                                    const DryRules& rules) {
+  const AirMotion motion = oven.air_moves ? AirMotion::moving : AirMotion::still;
+  const auto warming = [&](Side side, Loss loss, Temperature air) -> std::optional<Warming> {
+    const OvenHeat heat = oven_heat(oven, wall, loss);
+    auto warm = heat_up(heat, shop_air.temperature, air, lumps_of(load, motion, side));
+    if (!warm) return std::nullopt;
+    return Warming{side, std::move(*warm),
+                   wet_start(load, oven, heat, set, shop_air, rules.driest_needed, side)};
+  };
+  auto typical = warming(Side::typical, Loss::typical, set);
+  auto slowest = warming(Side::safe, Loss::highest, set - oven.evenness);
+  if (!typical || !slowest) return std::nullopt;
+  return std::pair{std::move(*typical), std::move(*slowest)};
+}
 
-BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load, const moist_air::HumidAir& shop_air,
-                     const DryRules& rules) {
-  DAMPWARD_PROMISE(!load.empty(), "a bake has a load");
-  if (auto refused = refusal_of(load)) return *refused;
-  if (auto fault = lamp_fault(oven)) return oven_refuses(oven, *fault, "measure the distance and read the beam angle off the lamp");
-
-  const Weakest weakest = weakest_of(load);
-  DAMPWARD_PROMISE(weakest.part != nullptr, "a piece without refusals has a limit for every part");
-  const OvenExcess excess = oven_excess(oven);
-  const OvenHeat worst_heat = oven_heat(oven, wall, Loss::highest), usual_heat = oven_heat(oven, wall, Loss::typical);
-  const Temperature reach = reachable(worst_heat, shop_air.temperature);
-  const auto set = highest_set_point(weakest.part->limit->allowed(), excess, oven, reach);
-  if (!set) return too_weak(weakest, excess, oven, reach);
-
-  const AirMotion motion = motion_in(oven);
-  const Temperature coldest_place = set->set - oven.evenness;
-  const auto slow_heat = heat_up(worst_heat, shop_air.temperature, coldest_place, lumps_of(load, motion, Side::safe));
-  const auto usual = heat_up(usual_heat, shop_air.temperature, set->set, lumps_of(load, motion, Side::typical));
-  if (!slow_heat || !usual) return oven_refuses(oven, "it does not get this load warm in two days", "bake fewer units at once");
-  const auto slow_wet = wet_start(load, oven, worst_heat, set->set, shop_air, rules.driest_needed, Side::safe);
-  const auto usual_wet = wet_start(load, oven, usual_heat, set->set, shop_air, rules.driest_needed, Side::typical);
-  const RelativeHumidity humidity = moist_air::brought_to(shop_air, set->set).humidity;
-  if (!slow_wet || !usual_wet) {
-    return oven_refuses(oven, format("the shop's air brought to {} °C still has {} % humidity, and porous parts need {} % or less",
-                                     whole(set->set.celsius()), whole(humidity.percent()), whole(rules.driest_needed.percent())),
-                        "wait for drier air, or feed the oven dried air");
-  }
-  const Warming slowest{Side::safe, *slow_heat, *slow_wet}, typical{Side::typical, *usual, *usual_wet};
-
-  BakePlan plan;
-  plan.set = set->set;
-  plan.bound = set->bound;
-  plan.excess = excess;
-  plan.weakest_kind = weakest.piece->kind;
-  plan.weakest_part = weakest.part->id;
-  plan.plateau = slow_wet->time;
-  plan.warm_up = slow_heat->warm_up;
-  plan.rule = rule_hours(set->set);
-  plan.oven_humidity = humidity;
-  plan.water = slow_wet->water;
-  const Temperature peak = set->set + excess.sum();
+// Every part's peak and the hold it asks for; the plan's hold is the longest of them.
+std::vector<Watched> ask_parts(BakePlan& plan, std::span<const LoadUnits> load, const Warming& typical,
+                               const Warming& slowest) {
   std::vector<Watched> watched;
   for (std::size_t i = 0; i < load.size(); ++i) {
     for (const OvenPart& part : load[i].piece->parts) {
-      PartBake outcome = first_words(*load[i].piece, part, peak);
+      PartBake outcome = first_words(*load[i].piece, part, plan.set + plan.excess.sum());
       watched.push_back({&part, slowest.progress_of(part, i), typical.progress_of(part, i)});
       outcome.needs = slowest.hold_of(part, watched.back().slowest);
       outcome.needs_nominal = typical.hold_of(part, watched.back().typical);
@@ -208,17 +145,69 @@ BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const L
       plan.parts.push_back(std::move(outcome));
     }
   }
-  for (std::size_t i = 0; i < watched.size(); ++i) judge(plan.parts[i], watched[i], plan, shop_air, rules);
-  for (std::size_t i = 0; i < load.size(); ++i) {
-    const OvenPiece& piece = *load[i].piece;
-    const Duration rest = plan.in_oven() - usual_wet->time - usual->warm_up;
-    const Range<Duration> cooling = piece.time_constant(AirMotion::still);
-    plan.pieces.push_back({piece.kind, load[i].count, after(usual_wet->time, usual->whole[i], rest),
-                           after(usual_wet->time, usual->slow[i], rest), cooling,
-                           piece.heavy_time_constant(AirMotion::still).value_or(cooling)});
+  return watched;
+}
+
+PieceBake piece_bake(const LoadUnits& units, std::size_t index, const Warming& typical, Duration in_oven) {
+  const OvenPiece& piece = *units.piece;
+  const Duration rest = in_oven - typical.wet.time - typical.heat.warm_up;
+  const Range<Duration> cooling = piece.time_constant(AirMotion::still);
+  return {piece.kind,
+          units.count,
+          after(typical.wet.time, typical.heat.whole[index], rest),
+          after(typical.wet.time, typical.heat.slow[index], rest),
+          cooling,
+          piece.heavy_time_constant(AirMotion::still).value_or(cooling)};
+}
+
+}  // namespace
+
+BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
+                     const moist_air::HumidAir& shop_air, const DryRules& rules) {
+  DAMPWARD_PROMISE(!load.empty(), "a bake has a load");
+  if (auto refused = refusal_of(load)) return *refused;
+  if (auto fault = lamp_fault(oven)) {
+    return oven_refuses(oven, *fault, "measure the distance and read the beam angle off the lamp");
   }
-  plan.energy = usual->energy + usual_wet->water * evaporation_heat(set->set) +
-                usual_heat.loss * (set->set - shop_air.temperature) * (plan.in_oven() - usual->warm_up);
+  const Weakest weakest = weakest_of(load);
+  DAMPWARD_PROMISE(weakest.part != nullptr, "a piece without refusals has a limit for every part");
+  const OvenExcess excess = oven_excess(oven);
+  const Temperature reach = reachable(oven_heat(oven, wall, Loss::highest), shop_air.temperature);
+  const auto set = highest_set_point(weakest.part->limit->allowed(), excess, oven, reach);
+  if (!set) return no_set_point(weakest, excess, oven, reach);
+
+  const RelativeHumidity humidity = moist_air::brought_to(shop_air, set->set).humidity;
+  if (humidity >= rules.driest_needed) {
+    return oven_refuses(
+        oven,
+        format(
+            "the shop's air brought to {} °C still has {} % humidity, and porous parts need less than {} %",
+            whole(set->set.celsius()), whole(humidity.percent()), whole(rules.driest_needed.percent())),
+        "wait for drier air, or feed the oven dried air");
+  }
+  const auto both = warmings(oven, wall, load, set->set, shop_air, rules);
+  if (!both)
+    return oven_refuses(oven, "it does not get this load warm in two days", "bake fewer units at once");
+  const auto& [typical, slowest] = *both;
+
+  BakePlan plan;
+  plan.set = set->set;
+  plan.bound = set->bound;
+  plan.excess = excess;
+  plan.weakest_kind = weakest.piece->kind;
+  plan.weakest_part = weakest.part->id;
+  plan.plateau = slowest.wet.time;
+  plan.warm_up = slowest.heat.warm_up;
+  plan.rule = rule_hours(set->set);
+  plan.oven_humidity = humidity;
+  plan.water = slowest.wet.water;
+  const std::vector<Watched> watched = ask_parts(plan, load, typical, slowest);
+  for (std::size_t i = 0; i < watched.size(); ++i) judge(plan.parts[i], watched[i], plan, shop_air, rules);
+  for (std::size_t i = 0; i < load.size(); ++i)
+    plan.pieces.push_back(piece_bake(load[i], i, typical, plan.in_oven()));
+  const HeatConductance loss = oven_heat(oven, wall, Loss::typical).loss;
+  plan.energy = typical.heat.energy + typical.wet.water * evaporation_heat(set->set) +
+                loss * (set->set - shop_air.temperature) * (plan.in_oven() - typical.heat.warm_up);
   return plan;
 }
 

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/drying/no_bake.h"
 #include "core/drying/oven_piece.h"
 #include "core/drying/part_drying.h"
 #include "core/drying/set_point.h"
@@ -27,7 +28,7 @@ struct PartBake {
   KindId kind;
   PartId part;
   std::string name;
-  Temperature peak;        // at the oven's worst place, thermostat at its highest, lit by the lamps
+  Temperature peak;  // at the oven's worst place, thermostat at its highest, lit by the lamps
   Temperature limit;
   TemperatureStep margin;  // limit − peak; never under the margin the limit asks for
   equipment::DryTarget target = equipment::DryTarget::surface;
@@ -37,14 +38,14 @@ struct PartBake {
   std::optional<double> residual_nominal;  // with typical figures
   std::optional<Sorption> moisture;        // with the safe-side residual, where the isotherm is known
   Duration needs, needs_nominal;           // hold this part asks for; zero where it is not waited for
-  std::string words;                       // what stays wet, or why nobody knows; empty where it is simply dry
+  std::string words;  // what stays wet, or why nobody knows; empty where it is simply dry
 };
 
 // How the units of one kind warm, for the warm window afterwards. Typical figures, power on at 0.
 struct PieceBake {
   KindId kind;
   int count = 0;
-  TemperatureCurve whole, heavy;                // to the end of the hold; `heavy` is `whole` where nothing is heavier
+  TemperatureCurve whole, heavy;  // to the end of the hold; `heavy` is `whole` where nothing is heavier
   Range<Duration> whole_cooling, heavy_cooling;  // time constants in still room air
 };
 
@@ -52,46 +53,33 @@ struct BakePlan {
   Temperature set;
   SetPointBound bound = SetPointBound::part;
   OvenExcess excess;
-  KindId weakest_kind;   // holder of the part that allows least
+  KindId weakest_kind;  // holder of the part that allows least
   PartId weakest_part;
-  Duration plateau;      // surfaces wet, at the wet bulb; then the oven's air is aired
-  Duration warm_up;      // then until the slowest lump at the coldest place is within 2 K
-  Duration hold;         // counted from there: the safe side of every range
-  Duration hold_nominal; // the same with typical figures
+  Duration plateau;              // surfaces wet, at the wet bulb; then the oven's air is aired
+  Duration warm_up;              // then until the slowest lump at the coldest place is within 2 K
+  Duration hold;                 // counted from there: the safe side of every range
+  Duration hold_nominal;         // the same with typical figures
   std::optional<Duration> rule;  // the trade's rule, where it says anything
-  KindId slowest_kind;   // of the part that sets the hold; empty where nothing asks for any
+  KindId slowest_kind;           // of the part that sets the hold; empty where nothing asks for any
   PartId slowest_part;
   std::vector<PartBake> parts;
   std::vector<PieceBake> pieces;
-  Mass water;            // surface water driven off, safe side
-  Energy energy;         // typical figures
+  Mass water;                      // surface water driven off, safe side
+  Energy energy;                   // typical figures
   RelativeHumidity oven_humidity;  // of fresh air brought to the set point
 
   Duration in_oven() const { return plateau + warm_up + hold; }
 };
 
-// Why a load is not baked.
-struct NoBake {
-  enum class Why {
-    refused,       // a part nobody may heat
-    needs_no_heat, // a part too weak for any bake in this oven
-    oven,          // this oven cannot do it: lamps unknown, too weak, too hot, air too damp
-  };
-  Why why = Why::refused;
-  KindId kind;
-  PartId part;
-  std::string reason, settle;
-};
-
 using BakeAnswer = std::variant<BakePlan, NoBake>;
 
-// The bake of one load in one oven with the shop's air: the highest set point, then the times. Costs well under a millisecond a kind,
-// whatever the counts, so a planner may ask it for every load it considers.
-//   hold   safe side: lowest diffusivity, greatest thickness, coldest place of the oven, slowest warming, most surface water, each taken
-//          at the end of its range at once. That is a bound of the ranges, not a drawn 95 % quantile, and stands in for it.
+// The bake of one load in one oven with the shop's air: the highest set point, then the times. The cost grows with
+// kinds and parts, not with counts, so a planner may ask it for every load it considers.
+// The hold takes lowest diffusivity, greatest thickness, coldest place of the oven, slowest warming and most surface
+// water all at once. That is a bound of the ranges and stands in for a 95 % quantile, which would lie below it.
 // Heat is not credited with killing anything.
 // Promise: the load is not empty and counts are above zero.
-BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load, const moist_air::HumidAir& shop_air,
-                     const DryRules& rules = {});
+BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
+                     const moist_air::HumidAir& shop_air, const DryRules& rules = {});
 
 }  // namespace dampward::drying

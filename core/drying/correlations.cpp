@@ -5,12 +5,14 @@
 namespace dampward::drying {
 namespace {
 
-constexpr double gravity = 9.80665;                // m/s²
-constexpr double dry_air_gas_constant = 287.05;    // J/(kg K)
-constexpr double dry_air_heat = 1007;              // J/(kg K)
+constexpr double gravity = 9.80665;                  // m/s²
+constexpr double dry_air_gas_constant = 287.05;      // J/(kg K)
+constexpr double dry_air_heat = 1007;                // J/(kg K)
 constexpr double stefan_boltzmann = 5.670374419e-8;  // W/(m² K⁴)
 
-Temperature mean(Temperature a, Temperature b) { return a + 0.5 * (b - a); }
+Temperature mean(Temperature a, Temperature b) {
+  return a + 0.5 * (b - a);
+}
 
 HeatTransferCoefficient coefficient(double nusselt, const AirLayer& air, Length length) {
   return nusselt * air.conductivity / length;
@@ -38,12 +40,13 @@ double forced_plate_nusselt(double reynolds, double prandtl) {
          std::pow(1 + std::pow(0.0468 / prandtl, 2.0 / 3), 0.25);
 }
 
-HeatTransferCoefficient natural_convection(Temperature surface, Temperature air, Length height, Pressure pressure) {
+HeatTransferCoefficient natural_convection(Temperature surface, Temperature air, Length height,
+                                           Pressure pressure) {
   const Temperature film = mean(surface, air);
   const AirLayer layer = air_layer(film, pressure);
   const double viscosity = layer.viscosity.si();
-  const double grashof = gravity / film.kelvins() * std::abs((surface - air).si()) * std::pow(height.si(), 3) /
-                         (viscosity * viscosity);
+  const double grashof = gravity / film.kelvins() * std::abs((surface - air).si()) *
+                         std::pow(height.si(), 3) / (viscosity * viscosity);
   return coefficient(vertical_plate_nusselt(grashof * layer.prandtl, layer.prandtl), layer, height);
 }
 

@@ -13,9 +13,10 @@ namespace {
 using std::numbers::pi;
 
 // Zeros of the Bessel function J0, to double precision (Abramowitz and Stegun 1964 table 9.5 lists them).
-constexpr std::array bessel_zeros = {2.404825557695773, 5.520078110286311, 8.653727912911013, 11.79153443901428,
-                                     14.93091770848779, 18.07106396791092, 21.21163662987926, 24.3524715307493,
-                                     27.49347913204025, 30.63460646843198, 33.77582021357357, 36.91709835366404};
+constexpr std::array bessel_zeros = {2.404825557695773, 5.520078110286311, 8.653727912911013,
+                                     11.79153443901428, 14.93091770848779, 18.07106396791092,
+                                     21.21163662987926, 24.3524715307493,  27.49347913204025,
+                                     30.63460646843198, 33.77582021357357, 36.91709835366404};
 
 // Below these the short-time forms are closer than the cut-off series.
 constexpr double short_time_plate = 0.05, short_time_cylinder = 0.007, short_time_sphere = 0.02;
@@ -52,10 +53,14 @@ double sphere(double fo) {
 double residual_share(Shape shape, double fourier) {
   DAMPWARD_PROMISE(fourier >= 0, "a Fourier number is never negative");
   switch (shape) {
-    case Shape::plate: return plate(fourier);
-    case Shape::cylinder: return cylinder(fourier);
-    case Shape::sphere: return sphere(fourier);
-    case Shape::none: break;
+    case Shape::plate:
+      return plate(fourier);
+    case Shape::cylinder:
+      return cylinder(fourier);
+    case Shape::sphere:
+      return sphere(fourier);
+    case Shape::none:
+      break;
   }
   broken_promise("only a body with a shape loses water by diffusion");
 }
@@ -65,7 +70,8 @@ double fourier_for_residual(Shape shape, double residual) {
   if (residual == 1) return 0;
   double high = 1;
   while (residual_share(shape, high) > residual) high *= 2;
-  return numerics::root_between([&](double fo) { return residual_share(shape, fo) - residual; }, 0, high, 1e-10);
+  return numerics::root_between([&](double fo) { return residual_share(shape, fo) - residual; }, 0, high,
+                                1e-10);
 }
 
 double residual_share_of_block(double fourier_length, double fourier_width, double fourier_height) {

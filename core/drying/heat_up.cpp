@@ -5,8 +5,8 @@
 namespace dampward::drying {
 namespace {
 
-constexpr double step = 20;                    // s
-constexpr double longest = 2 * 24 * 3600;      // s
+constexpr double step = 20;                // s
+constexpr double longest = 2 * 24 * 3600;  // s
 constexpr std::size_t curve_pieces = 24;
 
 // One lump's half-step weight and its temperature so far, in kelvins.
@@ -34,14 +34,19 @@ TemperatureCurve thinned(const std::vector<double>& history) {
 
 }  // namespace
 
-std::optional<HeatUp> heat_up(const OvenHeat& oven, Temperature room, Temperature set, std::span<const OvenLump> load) {
+std::optional<HeatUp> heat_up(const OvenHeat& oven, Temperature room, Temperature set,
+                              std::span<const OvenLump> load) {
   const double start = room.kelvins(), target = set.kelvins(), there = (set - reached_within).kelvins();
   std::vector<Node> nodes;  // whole units first, then heavy lumps in the same order
   for (const OvenLump& lump : load) {
-    nodes.push_back({step / 2 * lump.exchange.si() / lump.capacity.si(), lump.count * lump.exchange.si(), start, {start}});
+    nodes.push_back({step / 2 * lump.exchange.si() / lump.capacity.si(),
+                     lump.count * lump.exchange.si(),
+                     start,
+                     {start}});
   }
   for (const OvenLump& lump : load) {
-    const double weight = lump.slow ? step / 2 / lump.slow->si() : step / 2 * lump.exchange.si() / lump.capacity.si();
+    const double weight =
+        lump.slow ? step / 2 / lump.slow->si() : step / 2 * lump.exchange.si() / lump.capacity.si();
     nodes.push_back({weight, 0, start, {start}});
   }
   const double stored = oven.own.si() / step, half_loss = oven.loss.si() / 2;

@@ -15,10 +15,11 @@ inline constexpr TemperatureStep reached_within = 2 * kelvin;
 
 // Units of one kind in an oven, as heat sees them.
 struct OvenLump {
-  HeatCapacity capacity;         // of one unit
-  HeatConductance exchange;      // of one unit with the air around it
+  HeatCapacity capacity;     // of one unit
+  HeatConductance exchange;  // of one unit with the air around it
   int count = 1;
-  std::optional<Duration> slow;  // time constant of its heavy lump; it follows the air but its heat is in `capacity`
+  std::optional<Duration>
+      slow;  // time constant of its heavy lump; it follows the air but its heat is in `capacity`
 };
 
 struct HeatUp {
@@ -28,11 +29,12 @@ struct HeatUp {
   Energy energy;                        // spent by the oven until then
 };
 
-// The load's heating with limited power: one node of air and lining, one node a unit, thermostat as an ideal valve that holds the air
-// at the set point once it is there (its swing is reckoned in the peaks).
+// The load's heating with limited power: one node of air and lining, one node a unit, thermostat as an ideal
+// valve that holds the air at the set point once it is there (its swing is reckoned in the peaks).
 //   C dTa/dt = P − G (Ta − room) − Σ n g (Ta − T),   c dT/dt = g (Ta − T)
-// Trapezoidal rule, steps of 20 s (error under 0.05 K against steps of 1 s). Everything starts at room temperature.
-// Nothing where the load is not warm after two days.
-std::optional<HeatUp> heat_up(const OvenHeat& oven, Temperature room, Temperature set, std::span<const OvenLump> load);
+// Trapezoidal rule in steps of 20 s. Everything starts at room temperature. Nothing where the load is not warm
+// after two days.
+std::optional<HeatUp> heat_up(const OvenHeat& oven, Temperature room, Temperature set,
+                              std::span<const OvenLump> load);
 
 }  // namespace dampward::drying

@@ -15,9 +15,10 @@ constexpr Range<double> emissivity = {0.2, 0.7, 0.92};
 constexpr Range<Speed> stream = {0.7 * metre_per_second, 1.5 * metre_per_second, 3 * metre_per_second};
 constexpr Range<double> stirred = {1, 1.3, 1.6};
 constexpr double mass_spread = 1.25, area_spread = 1.3;
-constexpr Range<SpecificHeat> unknown_heat = {600 * joule_per_kilogram_kelvin, 1300 * joule_per_kilogram_kelvin,
-                                              2000 * joule_per_kilogram_kelvin};
-constexpr Density unknown_density = 8900 * kilogram_per_cubic_metre;  // copper: the smallest, so the slowest lump
+constexpr Range<SpecificHeat> unknown_heat = {
+    600 * joule_per_kilogram_kelvin, 1300 * joule_per_kilogram_kelvin, 2000 * joule_per_kilogram_kelvin};
+constexpr Density unknown_density =
+    8900 * kilogram_per_cubic_metre;  // copper: the smallest, so the slowest lump
 
 HeatTransferCoefficient radiation(double emits) {
   return radiation_coefficient(emits, Temperature::celsius(52), Temperature::celsius(52));
@@ -34,7 +35,9 @@ const materials::Material* first_material(const equipment::Part& part, const Mat
   return part.materials.empty() ? nullptr : materials.find(part.materials.front());
 }
 
-Mass total_mass(const equipment::Part& part) { return part.count.value.typical * part.mass_each.value.typical; }
+Mass total_mass(const equipment::Part& part) {
+  return part.count.value.typical * part.mass_each.value.typical;
+}
 
 Range<HeatCapacity> part_capacity(const equipment::Part& part, const MaterialTable& materials) {
   const materials::Material* row = first_material(part, materials);
@@ -71,11 +74,13 @@ Range<HeatTransferCoefficient> unit_coefficient(Length flow_length, AirMotion mo
   const auto at = [&](Speed speed, double factor, double emits) {
     return factor * forced_convection(typical_surface, typical_air, speed, flow_length) + radiation(emits);
   };
-  return {at(stream.low, stirred.low, emissivity.low), at(stream.typical, stirred.typical, emissivity.typical),
+  return {at(stream.low, stirred.low, emissivity.low),
+          at(stream.typical, stirred.typical, emissivity.typical),
           at(stream.high, stirred.high, emissivity.high)};
 }
 
-Range<HeatCapacity> heat_capacity(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials) {
+Range<HeatCapacity> heat_capacity(const equipment::Kind& kind, const PartsOut& out,
+                                  const MaterialTable& materials) {
   Range<HeatCapacity> sum;
   for (const equipment::Part& part : kind.parts) {
     if (!out.contains(part.id)) add(sum, part_capacity(part, materials));
@@ -83,7 +88,8 @@ Range<HeatCapacity> heat_capacity(const equipment::Kind& kind, const PartsOut& o
   return with_mass_spread(sum);
 }
 
-Range<Duration> time_constant(const Range<HeatCapacity>& capacity, Area area, const Range<HeatTransferCoefficient>& h) {
+Range<Duration> time_constant(const Range<HeatCapacity>& capacity, Area area,
+                              const Range<HeatTransferCoefficient>& h) {
   const Duration typical = capacity.typical / (h.typical * area);
   if (typical <= Duration{}) return typical;
   return {typical / combined({capacity.typical / capacity.low, h.high / h.typical, area_spread}), typical,

@@ -7,8 +7,9 @@ namespace {
 
 enum class Outcome { likely, best };
 
-std::optional<Saving> try_outcome(OvenPiece piece, const shop::Oven& oven, const Wall& wall, const moist_air::HumidAir& shop_air,
-                                  const DryRules& rules, Duration without, Outcome outcome) {
+std::optional<Saving> try_outcome(OvenPiece piece, const shop::Oven& oven, const Wall& wall,
+                                  const moist_air::HumidAir& shop_air, const DryRules& rules,
+                                  Duration without, Outcome outcome) {
   Saving saving;
   saving.without = without;
   const Temperature needed = coldest_bake + oven_excess(oven).sum() + default_margin(Mark::measured);
@@ -28,7 +29,8 @@ std::optional<Saving> try_outcome(OvenPiece piece, const shop::Oven& oven, const
       if (each.id == refused.part) part = &each;
     }
     if (!part || !part->limit || !part->limit->from_ignorance) return std::nullopt;
-    const auto shown = outcome == Outcome::likely ? part->limit->likely_if_measured : part->limit->best_if_measured;
+    const auto shown =
+        outcome == Outcome::likely ? part->limit->likely_if_measured : part->limit->best_if_measured;
     saving.measure.push_back({part->id, part->name, *shown, needed, part->limit->settle});
     part->limit = as_if_measured(*part->limit, *shown);
   }
@@ -37,7 +39,8 @@ std::optional<Saving> try_outcome(OvenPiece piece, const shop::Oven& oven, const
 }  // namespace
 
 std::optional<Saving> saved_by_measuring(const OvenPiece& piece, const shop::Oven& oven, const Wall& wall,
-                                         const moist_air::HumidAir& shop_air, const DryRules& rules, const DryBox& box) {
+                                         const moist_air::HumidAir& shop_air, const DryRules& rules,
+                                         const DryBox& box) {
   if (lamp_fault(oven)) return std::nullopt;
   const Duration without = dry_without_heat(piece, shop_air, box).time;
   if (auto saving = try_outcome(piece, oven, wall, shop_air, rules, without, Outcome::likely)) return saving;

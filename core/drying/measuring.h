@@ -23,13 +23,15 @@ struct Saving {
   std::vector<Measurement> measure;  // all of them are needed together
   Duration bake;                     // start, warm-up and hold then
   Temperature set;
-  Duration without;                  // what the dry box takes now
+  Duration without;  // what the dry box takes now
   Duration saved() const { return without - bake; }
 };
 
-// For a piece that this oven does not bake because limits are low from ignorance: what measuring them would bring, first with the likely
-// result, else with the best possible one. Nothing where measuring would not let it in or would save no time.
+// For a piece that this oven does not bake because limits are low from ignorance: what measuring them would
+// bring, first with the likely result, else with the best possible one. Nothing where measuring would not let
+// it in or would save no time.
 std::optional<Saving> saved_by_measuring(const OvenPiece& piece, const shop::Oven& oven, const Wall& wall,
-                                         const moist_air::HumidAir& shop_air, const DryRules& rules = {}, const DryBox& box = {});
+                                         const moist_air::HumidAir& shop_air, const DryRules& rules = {},
+                                         const DryBox& box = {});
 
 }  // namespace dampward::drying

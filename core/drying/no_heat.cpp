@@ -20,11 +20,14 @@ Temperature box_air(const OvenPiece& piece, const moist_air::HumidAir& shop_air,
 // Surface water, then what seams keep; both at the rate of still air in the box.
 Plateau film_time(const OvenPiece& piece, const moist_air::HumidAir& air, Side side) {
   const bool safe = side == Side::safe;
-  const bool traps = std::any_of(piece.parts.begin(), piece.parts.end(), [](const OvenPart& part) { return part.traps_damp; });
+  const bool traps = std::any_of(piece.parts.begin(), piece.parts.end(),
+                                 [](const OvenPart& part) { return part.traps_damp; });
   const Range<Length>& film = traps ? trapped_film : wiped_film;
-  const WetLoad wet{safe ? piece.wet_surface.high : piece.wet_surface.typical, surface_convection(piece.flow_length, false, air.temperature)};
+  const WetLoad wet{safe ? piece.wet_surface.high : piece.wet_surface.typical,
+                    surface_convection(piece.flow_length, false, air.temperature)};
   Plateau plateau = dry_off(wet, safe ? film.high : film.typical, air.temperature, air, well_aired);
-  plateau.water = wet.area * (safe ? wiped_film.high : wiped_film.typical) * (1000 * kilogram_per_cubic_metre);
+  plateau.water =
+      wet.area * (safe ? wiped_film.high : wiped_film.typical) * (1000 * kilogram_per_cubic_metre);
   return plateau;
 }
 
@@ -57,8 +60,9 @@ NoHeatPlan dry_without_heat(const OvenPiece& piece, const moist_air::HumidAir& s
   }
   plan.time = slow.time + inside;
   plan.time_nominal = usual.time + inside_nominal;
-  plan.words = format("{} at {} °C with desiccant that keeps the box at {} % humidity or less", plan.warmed ? "warm cabinet" : "closed box",
-                      fixed(plan.air.celsius(), 0), fixed(plan.humidity.percent(), 0));
+  plan.words = format("{} at {} °C with desiccant that keeps the box at {} % humidity or less",
+                      plan.warmed ? "warm cabinet" : "closed box", fixed(plan.air.celsius(), 0),
+                      fixed(plan.humidity.percent(), 0));
   return plan;
 }
 

@@ -37,14 +37,19 @@ OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss) {
   if (oven.lamps) heat += oven.lamps->count * oven.lamps->each;
   const Range<HeatTransferCoefficient>& u = wall.loss.value;
   const Area area = inside_area(oven);
-  return {.available = std::min(heat, oven.supply),
-          .loss = (loss == Loss::highest ? u.high : u.typical) * area + oven.vent * fresh_air_density * air_heat,
-          .own = area * lining * lining_heat + inside_volume(oven) * fresh_air_density * air_heat};
+  return {
+      .available = std::min(heat, oven.supply),
+      .loss = (loss == Loss::highest ? u.high : u.typical) * area + oven.vent * fresh_air_density * air_heat,
+      .own = area * lining * lining_heat + inside_volume(oven) * fresh_air_density * air_heat};
 }
 
-Temperature reachable(const OvenHeat& oven, Temperature room) { return room + oven.available / oven.loss; }
+Temperature reachable(const OvenHeat& oven, Temperature room) {
+  return room + oven.available / oven.loss;
+}
 
-VolumeFlow fresh_air(const shop::Oven& oven) { return oven.vent + leaks_per_hour * inside_volume(oven) / hour; }
+VolumeFlow fresh_air(const shop::Oven& oven) {
+  return oven.vent + leaks_per_hour * inside_volume(oven) / hour;
+}
 
 std::optional<std::string> lamp_fault(const shop::Oven& oven) {
   if (!oven.lamps) return std::nullopt;
@@ -53,15 +58,18 @@ std::optional<std::string> lamp_fault(const shop::Oven& oven) {
     return "its lamps have no distance to the nearest lit part, so nobody can say how hot that part becomes";
   }
   if (!(lamps.beam_degrees > 0 && lamps.beam_degrees <= 360)) {
-    return "its lamps have no beam angle between 0 and 360 degrees, so nobody can say how hot a lit part becomes";
+    return "its lamps have no beam angle between 0 and 360 degrees, so nobody can say how hot a lit part "
+           "becomes";
   }
   return std::nullopt;
 }
 
 HeatFlux lamp_flux(const shop::Oven& oven) {
-  DAMPWARD_PROMISE(oven.lamps && !lamp_fault(oven), "lamps are reckoned with only when their distance and beam are known");
+  DAMPWARD_PROMISE(oven.lamps && !lamp_fault(oven),
+                   "lamps are reckoned with only when their distance and beam are known");
   const shop::Lamps& lamps = *oven.lamps;
-  const double solid_angle = 2 * std::numbers::pi * (1 - std::cos(lamps.beam_degrees / 2 * std::numbers::pi / 180));
+  const double solid_angle =
+      2 * std::numbers::pi * (1 - std::cos(lamps.beam_degrees / 2 * std::numbers::pi / 180));
   const Area lit = solid_angle * (lamps.distance * lamps.distance);
   const Area face = std::min({oven.inside_length * oven.inside_width, oven.inside_length * oven.inside_height,
                               oven.inside_width * oven.inside_height});
@@ -74,9 +82,11 @@ TemperatureStep lamp_rise(const shop::Oven& oven, Temperature air) {
   const HeatFlux absorbed = dark * lamp_flux(oven);
   const auto surplus = [&](double rise) {
     const Temperature surface = air + rise * kelvin;
-    const HeatTransferCoefficient convection =
-        oven.air_moves ? forced_convection(surface, air, lit_stream, lit_height) : natural_convection(surface, air, lit_height);
-    return (absorbed - rise * kelvin * (convection + radiation_coefficient(dark_emissivity, surface, air))).si();
+    const HeatTransferCoefficient convection = oven.air_moves
+                                                   ? forced_convection(surface, air, lit_stream, lit_height)
+                                                   : natural_convection(surface, air, lit_height);
+    return (absorbed - rise * kelvin * (convection + radiation_coefficient(dark_emissivity, surface, air)))
+        .si();
   };
   double high = 1;
   while (surplus(high) > 0) high *= 2;

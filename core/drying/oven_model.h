@@ -12,23 +12,23 @@ namespace dampward::drying {
 
 // An oven as a heat balance: what it can put in, what it loses, what it must warm before the load.
 struct OvenHeat {
-  Power available;        // heater and lamps together, but never more than its supply gives
-  HeatConductance loss;   // through the walls and with the vented air
-  HeatCapacity own;       // air and lining
+  Power available;       // heater and lamps together, but never more than its supply gives
+  HeatConductance loss;  // through the walls and with the vented air
+  HeatCapacity own;      // air and lining
 };
 
 // Losses with the wall's typical or its highest coefficient (the safe side for reach and warm-up).
 enum class Loss { typical, highest };
 
-// Wall loss U · A of the inner walls, floor and door included, plus ρ cp of the fresh air (20 °C, 1.2 kg/m³). The lining counts as
-// 1 mm of steel, an estimate; brick and wood store more, which this balance leaves out.
+// Wall loss U · A of the inner walls, floor and door included, plus ρ cp of the fresh air (20 °C, 1.2 kg/m³).
+// The lining counts as 1 mm of steel, an estimate; brick and wood store more, which this balance leaves out.
 OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss);
 
 // Where the balance settles with full power, empty and dry:  T = room + P/loss.
 Temperature reachable(const OvenHeat& oven, Temperature room);
 
-// Fresh air through the oven, and what leaks through its cracks even with the vent shut: half its volume an hour, an estimate
-// that a smoke match at the door seam settles.
+// Fresh air through the oven, and what leaks through its cracks even with the vent shut: half its volume an
+// hour, an estimate that a smoke match at the door seam settles.
 VolumeFlow fresh_air(const shop::Oven& oven);
 
 Volume inside_volume(const shop::Oven& oven);
@@ -39,7 +39,8 @@ std::optional<std::string> lamp_fault(const shop::Oven& oven);
 // Radiation on a surface facing the lamps at their distance.
 //   one lamp    q = watts · radiant share/(Ω d²),  Ω = 2π (1 − cos(beam/2))
 //   several     q times how many beams meet on one spot: lamps · Ω d²/smallest inner face, rounded up
-// Own geometry; that beams spread over the smallest face is an estimate on the safe side. Walls that throw light back are left out.
+// Own geometry; that beams spread over the smallest face is an estimate on the safe side. Walls that throw
+// light back are left out.
 // Promise: the oven has lamps without a fault.
 HeatFlux lamp_flux(const shop::Oven& oven);
 

@@ -11,9 +11,12 @@ using equipment::DryTarget;
 
 DryTarget target_of(const materials::Material& material) {
   switch (material.drying) {
-    case materials::Drying::surface: return DryTarget::surface;
-    case materials::Drying::porous: return DryTarget::porous;
-    case materials::Drying::deep: break;
+    case materials::Drying::surface:
+      return DryTarget::surface;
+    case materials::Drying::porous:
+      return DryTarget::porous;
+    case materials::Drying::deep:
+      break;
   }
   return DryTarget::deep;
 }
@@ -27,15 +30,18 @@ const materials::Material* neediest(const equipment::Part& part, const MaterialT
   for (const MaterialId& id : part.materials) {
     const materials::Material* row = materials.find(id);
     if (!row) continue;
-    const bool slower = worst && row->diffusion && worst->diffusion && rank(*row) == rank(*worst) &&
-                        row->diffusion->diffusivity.value.typical < worst->diffusion->diffusivity.value.typical;
+    const bool slower =
+        worst && row->diffusion && worst->diffusion && rank(*row) == rank(*worst) &&
+        row->diffusion->diffusivity.value.typical < worst->diffusion->diffusivity.value.typical;
     if (!worst || rank(*row) > rank(*worst) || slower) worst = row;
   }
   return worst;
 }
 
-std::optional<DryingBody> body_of(const equipment::Part& part, const materials::Material& material, const DryRules& rules) {
-  if (part.shape == Shape::none || !material.diffusion || part.thickness.value.low <= Length{}) return std::nullopt;
+std::optional<DryingBody> body_of(const equipment::Part& part, const materials::Material& material,
+                                  const DryRules& rules) {
+  if (part.shape == Shape::none || !material.diffusion || part.thickness.value.low <= Length{})
+    return std::nullopt;
   if (part.shape == Shape::plate && part.open_faces < 1) return std::nullopt;
   const auto path = [&](Length thickness) { return path_length(part.shape, thickness, part.open_faces); };
   const Range<Length>& thickness = part.thickness.value;
@@ -63,7 +69,8 @@ OvenPart oven_part(const equipment::Part& part, const equipment::Kind& kind, con
   answer.id = part.id;
   answer.name = part.name;
   answer.traps_damp = part.traps_damp;
-  answer.in_heavy_lump = std::find(kind.heavy_lump.begin(), kind.heavy_lump.end(), part.id) != kind.heavy_lump.end();
+  answer.in_heavy_lump =
+      std::find(kind.heavy_lump.begin(), kind.heavy_lump.end(), part.id) != kind.heavy_lump.end();
   answer.target = part.dry_target.value_or(row ? target_of(*row) : DryTarget::deep);
   answer.asked = part.dry_target.has_value() || answer.target != DryTarget::deep;
   if (answer.target == DryTarget::surface) return answer;
@@ -95,15 +102,18 @@ PartsOut usually_out(const equipment::Kind& kind, equipment::ValveChoice valves)
   return out;
 }
 
-OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials, const DryRules& rules) {
+OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials,
+                     const DryRules& rules) {
   OvenPiece piece;
   piece.kind = kind.id;
   piece.name = kind.name;
   piece.capacity = heat_capacity(kind, out, materials);
   piece.box = equipment::outer_area(kind);
   piece.flow_length = flow_length(kind);
-  piece.wet_surface = kind.usual_way == equipment::CoatingWay::spray_stripped ? kind.spray_area_stripped.value
-                                                                             : kind.spray_area_assembled.value;
+  piece.wet_surface = kind.usual_way == equipment::CoatingWay::spray_stripped
+                          ? kind.spray_area_stripped.value
+                          : kind.spray_area_assembled.value;
+  if (piece.wet_surface.typical <= Area{}) piece.wet_surface = piece.box;  // not stated: the box itself
   piece.heavy_still = heavy_lump_time_constant(kind, out, materials, AirMotion::still);
   piece.heavy_moving = heavy_lump_time_constant(kind, out, materials, AirMotion::moving);
   for (const equipment::Part& part : kind.parts) {
@@ -116,6 +126,10 @@ OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const Mat
       piece.refusals.push_back(std::get<Refusal>(std::move(limit)));
     }
     piece.parts.push_back(std::move(entry));
+  }
+  if (piece.parts.empty()) {
+    piece.refusals.push_back(
+        {{}, format("nothing of \"{}\" stays for the oven", kind.name), "say which parts stay in it"});
   }
   return piece;
 }

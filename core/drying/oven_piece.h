@@ -14,17 +14,18 @@ namespace dampward::drying {
 
 // What "dry" asks of porous parts. Estimates, for the shop to change.
 struct DryRules {
-  double porous_residual = 0.10;                                              // of the removable moisture may be left
-  RelativeHumidity driest_needed = RelativeHumidity::percent(40);  // the oven's air must get at least this dry
+  double porous_residual = 0.10;  // of the removable moisture may be left
+  RelativeHumidity driest_needed =
+      RelativeHumidity::percent(40);  // the oven's air must get at least this dry
 };
 
 // How water leaves one part from the inside.
 struct DryingBody {
   Shape shape = Shape::plate;
-  Range<Length> path;                         // L of the Fourier number
+  Range<Length> path;  // L of the Fourier number
   materials::MoistureDiffusion diffusion;
   materials::Isotherm isotherm = materials::Isotherm::none;
-  Range<Area> needed;                         // ∫ D dt until the rule for porous parts is met
+  Range<Area> needed;  // ∫ D dt until the rule for porous parts is met
 };
 
 // One part that stays in the oven.
@@ -33,11 +34,11 @@ struct OvenPart {
   std::string name;
   std::optional<PartLimit> limit;  // none: among the piece's refusals
   equipment::DryTarget target = equipment::DryTarget::surface;
-  bool asked = true;               // false: its inside is not waited for, only reported
+  bool asked = true;  // false: its inside is not waited for, only reported
   bool traps_damp = false;
   bool in_heavy_lump = false;
   std::optional<DryingBody> body;  // none: its material takes up little, or nothing is known
-  std::string unknown;             // why its inside cannot be reckoned though its target asks for it; empty otherwise
+  std::string unknown;  // why its inside cannot be reckoned though its target asks for it; empty otherwise
 };
 
 // A kind of equipment as an oven sees it, worked out once for all its units.
@@ -49,7 +50,7 @@ struct OvenPiece {
   Range<HeatCapacity> capacity;
   Area box;
   Length flow_length;
-  Range<Area> wet_surface;        // that a wipe leaves damp
+  Range<Area> wet_surface;  // that a wipe leaves damp
   std::optional<Range<Duration>> heavy_still, heavy_moving;
 
   Range<Duration> time_constant(AirMotion motion) const;
@@ -66,11 +67,13 @@ struct LoadUnits {
   int count = 1;
 };
 
-// Parts a usual route takes out before the oven: those to be removed, shields, and valves where the shop takes them out.
+// Parts a usual route takes out before the oven: those to be removed, shields, and valves where the shop
+// takes them out.
 PartsOut usually_out(const equipment::Kind& kind, equipment::ValveChoice valves);
 
 // `out` names the parts that are not in the oven; a route may take out more or fewer than usual.
-OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials, const DryRules& rules = {});
+OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials,
+                     const DryRules& rules = {});
 
 // Adds a thing that goes along into the oven, such as masking tape, with its own limit.
 void send_along(OvenPiece& piece, std::string name, PartLimit limit);

@@ -26,7 +26,8 @@ Area diffused(const materials::MoistureDiffusion& diffusion, const TemperatureCu
 }
 
 Progress progress_after(const DryingBody& body, const TemperatureCurve& warm_up, Side side) {
-  return {diffused(body.diffusion, warm_up, side), diffusivity(body.diffusion, warm_up.points().back().temperature, side)};
+  return {diffused(body.diffusion, warm_up, side),
+          diffusivity(body.diffusion, warm_up.points().back().temperature, side)};
 }
 
 Duration hold_needed(const DryingBody& body, const Progress& progress, Side side) {
@@ -39,8 +40,8 @@ double residual_after(const DryingBody& body, const Progress& progress, Duration
   return residual_share(body.shape, (progress.diffused + progress.rate * hold) / (path * path));
 }
 
-std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::HumidAir& from, const moist_air::HumidAir& oven,
-                                       double residual) {
+std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::HumidAir& from,
+                                       const moist_air::HumidAir& oven, double residual) {
   const auto start = materials::equilibrium_moisture(body.isotherm, from.temperature, from.humidity);
   const auto floor = materials::equilibrium_moisture(body.isotherm, oven.temperature, oven.humidity);
   if (!start || !floor) return std::nullopt;
@@ -49,7 +50,8 @@ std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::
 }
 
 Duration time_to_dry(const DryingBody& body, Temperature at, Side side) {
-  return (side == Side::safe ? body.needed.high : body.needed.typical) / diffusivity(body.diffusion, at, side);
+  return (side == Side::safe ? body.needed.high : body.needed.typical) /
+         diffusivity(body.diffusion, at, side);
 }
 
 }  // namespace dampward::drying

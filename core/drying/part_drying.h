@@ -15,8 +15,9 @@ enum class Side {
   safe,  // lowest diffusivity through the greatest thickness
 };
 
-// ∫ D(T) dt along a part's own temperature: with it the series for constant D hold exactly, as long as the part is warm all through
-// (Crank 1975 sect. 7.1, from memory). Three Gauss points on each straight piece of the curve.
+// ∫ D(T) dt along a part's own temperature: with it the series for constant D hold exactly, as long as the
+// part is warm all through (Crank 1975 sect. 7.1, from memory). Three Gauss points on each straight piece of
+// the curve.
 Area diffused(const materials::MoistureDiffusion& diffusion, const TemperatureCurve& curve, Side side);
 
 // How far a body has come once the load is warm, and how fast it goes on at that temperature.
@@ -39,9 +40,10 @@ struct Sorption {
   MoistureContent after;  // after the bake, on the side of the residual given
 };
 
-// A part that came from drier air than the oven's has nothing removable: it stays as it is, and is not reckoned wetter.
-std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::HumidAir& from, const moist_air::HumidAir& oven,
-                                       double residual);
+// A part that came from drier air than the oven's has nothing removable: it stays as it is, and is not
+// reckoned wetter.
+std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::HumidAir& from,
+                                       const moist_air::HumidAir& oven, double residual);
 
 // How long at one temperature until the rule is met.
 Duration time_to_dry(const DryingBody& body, Temperature at, Side side);

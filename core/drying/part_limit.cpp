@@ -12,9 +12,11 @@ namespace {
 constexpr TemperatureStep wide_spread = 5 * kelvin;
 
 constexpr const char* warm_a_scraping =
-    "melt or soften a scraping on a hot plate with a thermometer beside it, and write down at what temperature";
+    "melt or soften a scraping on a hot plate with a thermometer beside it, and write down at what "
+    "temperature";
 constexpr const char* read_or_measure =
-    "name its material, read a rating printed on it, or warm a scrapped one on a hot plate with a thermometer beside it";
+    "name its material, read a rating printed on it, or warm a scrapped one on a hot plate with a "
+    "thermometer beside it";
 
 PartLimit given_limit(const equipment::Part& part) {
   const equipment::GivenLimit& given = *part.limit;
@@ -64,12 +66,15 @@ void weigh_ignorance(PartLimit& lowest, const std::vector<const materials::Mater
 
 TemperatureStep default_margin(Mark mark) {
   switch (mark) {
-    case Mark::read: return 5 * kelvin;
+    case Mark::read:
+      return 5 * kelvin;
     case Mark::measured:
-    case Mark::computed: return 10 * kelvin;
+    case Mark::computed:
+      return 10 * kelvin;
     case Mark::memory:
     case Mark::estimate:
-    case Mark::doubtful: break;
+    case Mark::doubtful:
+      break;
   }
   return 15 * kelvin;
 }
@@ -77,18 +82,22 @@ TemperatureStep default_margin(Mark mark) {
 std::variant<PartLimit, Refusal> resolve_limit(const equipment::Part& part, const MaterialTable& materials) {
   if (part.limit && part.limit->mark == Mark::measured) return given_limit(part);
   if (part.materials.empty()) {
-    return Refusal{part.id, format("nobody knows what \"{}\" is made of, so nobody knows how hot it may become", part.name),
-                   read_or_measure};
+    return Refusal{
+        part.id,
+        format("nobody knows what \"{}\" is made of, so nobody knows how hot it may become", part.name),
+        read_or_measure};
   }
   std::vector<const materials::Material*> plausible;
   for (const MaterialId& id : part.materials) {
     const materials::Material* row = materials.find(id);
     if (!row) {
-      return Refusal{part.id, format("\"{}\" is made of {}, which is not in the table of materials", part.name, id.text),
-                     read_or_measure};
+      return Refusal{
+          part.id, format("\"{}\" is made of {}, which is not in the table of materials", part.name, id.text),
+          read_or_measure};
     }
     if (!row->heat_limit) {
-      return Refusal{part.id, format("no heat limit is known for {} ({})", part.name, row->name), read_or_measure};
+      return Refusal{part.id, format("no heat limit is known for {} ({})", part.name, row->name),
+                     read_or_measure};
     }
     plausible.push_back(row);
   }

@@ -8,7 +8,9 @@
 namespace dampward::drying {
 namespace {
 
-Temperature whole_degrees_down(Temperature t) { return Temperature::celsius(std::floor(t.celsius() + 1e-9)); }
+Temperature whole_degrees_down(Temperature t) {
+  return Temperature::celsius(std::floor(t.celsius() + 1e-9));
+}
 
 }  // namespace
 
@@ -16,8 +18,8 @@ OvenExcess oven_excess(const shop::Oven& oven) {
   return {.evenness = oven.evenness, .swing = oven.swing, .lamps = lamp_rise(oven, coldest_bake)};
 }
 
-std::optional<SetPoint> highest_set_point(Temperature lowest_allowed, const OvenExcess& excess, const shop::Oven& oven,
-                                          Temperature reachable) {
+std::optional<SetPoint> highest_set_point(Temperature lowest_allowed, const OvenExcess& excess,
+                                          const shop::Oven& oven, Temperature reachable) {
   SetPoint answer{whole_degrees_down(lowest_allowed - excess.sum()), SetPointBound::part};
   if (const Temperature highest = whole_degrees_down(oven.hottest_setting); highest < answer.set) {
     answer = {highest, SetPointBound::oven_setting};

@@ -3,20 +3,24 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/promise.h"
 #include "core/drying/correlations.h"
 #include "core/numerics/roots.h"
 
 namespace dampward::drying {
 namespace {
 
-Density saturated(Temperature t) { return moist_air::vapour_density({.temperature = t, .humidity = RelativeHumidity::fraction(1)}); }
+Density saturated(Temperature t) {
+  return moist_air::vapour_density({.temperature = t, .humidity = RelativeHumidity::fraction(1)});
+}
 
 }  // namespace
 
 HeatTransferCoefficient surface_convection(Length flow_length, bool air_moves, Temperature oven_air) {
   const Temperature surface = oven_air - 20 * kelvin;
   constexpr Speed gentle = 0.7 * metre_per_second;
-  return air_moves ? forced_convection(surface, oven_air, gentle, flow_length) : natural_convection(surface, oven_air, flow_length);
+  return air_moves ? forced_convection(surface, oven_air, gentle, flow_length)
+                   : natural_convection(surface, oven_air, flow_length);
 }
 
 SpecificLatentHeat evaporation_heat(Temperature water) {
@@ -32,7 +36,8 @@ DepositionRate evaporation(Temperature surface, const moist_air::HumidAir& air, 
   return std::max(DepositionRate{}, mass_transfer * (saturated(surface) - moist_air::vapour_density(air)));
 }
 
-Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const moist_air::HumidAir& intake, VolumeFlow fresh) {
+Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const moist_air::HumidAir& intake,
+                VolumeFlow fresh) {
   if (load.area <= Area{} || film <= Length{}) return {.surface = oven_air, .water = {}, .time = {}};
   const Density incoming = moist_air::vapour_density(moist_air::brought_to(intake, oven_air));
   const VolumeFlow surface_step = mass_transfer_coefficient(load.convection) * load.area;
@@ -42,20 +47,21 @@ Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const mo
     const double heat_in = (load.convection * load.area * (oven_air - surface)).si();
     return heat_in - (evaporation_heat(surface) * (both * (saturated(surface) - incoming))).si();
   };
-  const Temperature coldest = std::min(intake.temperature, moist_air::dew_point(intake));
+  const Temperature coldest = moist_air::dew_point(intake) - 30 * kelvin;  // well below any wet bulb
   const Temperature surface =
       Temperature::celsius(numerics::root_between(surplus, coldest.celsius(), oven_air.celsius(), 1e-6));
   const Mass water = load.area * film * (1000 * kilogram_per_cubic_metre);
   return {.surface = surface, .water = water, .time = water / (both * (saturated(surface) - incoming))};
 }
 
-std::optional<Duration> airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
-                                    const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh) {
+Duration airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
+                     const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh) {
   const Density incoming = moist_air::vapour_density(moist_air::brought_to(intake, oven_air));
   const Density target = moist_air::vapour_density({.temperature = oven_air, .humidity = wanted});
-  if (incoming >= target) return std::nullopt;
+  DAMPWARD_PROMISE(incoming < target,
+                   "fresh air can only air an oven to a humidity it does not already exceed");
   const Density first = saturated(surface);
-  if (first <= target) return Duration{};
+  if (first <= target) return {};
   return std::log((first - incoming) / (target - incoming)) * (oven / fresh);
 }
 

@@ -1,7 +1,5 @@
 #pragma once
 
-#include <optional>
-
 #include "core/moist_air/humid_air.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/range.h"
@@ -10,8 +8,8 @@ namespace dampward::drying {
 
 using SpecificLatentHeat = Quantity<0, 2, -2>;  // J/kg
 
-// Water left on a wiped or blown-off surface, and in a seam, socket or screw hole that traps it, as an even film. Estimates:
-// weigh a unit after wiping and after drying.
+// Water left on a wiped or blown-off surface, and in a seam, socket or screw hole that traps it, as an even
+// film. Estimates: weigh a unit after wiping and after drying.
 inline constexpr Range<Length> wiped_film = {20 * micrometre, 50 * micrometre, 100 * micrometre};
 inline constexpr Range<Length> trapped_film = {100 * micrometre, 200 * micrometre, 500 * micrometre};
 
@@ -19,17 +17,19 @@ inline constexpr Range<Length> trapped_film = {100 * micrometre, 200 * micrometr
 // Source: Lewis analogy, Incropera and DeWitt ch. 6 (from memory). `convection` without radiation.
 Speed mass_transfer_coefficient(HeatTransferCoefficient convection);
 
-// The convective part of heat transfer at a unit's surface in an oven at this temperature, 20 K colder than the air.
+// The convective part of heat transfer at a unit's surface in an oven at this temperature, 20 K colder than
+// the air.
 HeatTransferCoefficient surface_convection(Length flow_length, bool air_moves, Temperature oven_air);
 
-// Heat that turns a kilogram of water at this temperature to vapour:  2501 − 2.36 t kJ/kg, a line through the steam table's 0 and
-// 60 °C (2501 and 2358 kJ/kg, from memory).
+// Heat that turns a kilogram of water at this temperature to vapour:  2501 − 2.36 t kJ/kg, a line through the
+// steam table's 0 and 60 °C (2501 and 2358 kJ/kg, from memory).
 SpecificLatentHeat evaporation_heat(Temperature water);
 
 // So much fresh air that only the surface holds the water back.
 inline constexpr VolumeFlow well_aired = VolumeFlow::si(1e6);
 
-// Water that leaves a wet surface at this temperature:  hm (ρ_saturated(surface) − ρ_vapour(air)); never below zero.
+// Water that leaves a wet surface at this temperature; never below zero.
+//   hm (ρ_saturated(surface) − ρ_vapour(air))
 DepositionRate evaporation(Temperature surface, const moist_air::HumidAir& air, Speed mass_transfer);
 
 // A wet load in an oven whose fresh air carries the vapour off.
@@ -45,15 +45,19 @@ struct Plateau {
   Duration time;
 };
 
-// Film dried off by air of the oven's temperature that came in as `intake` (shop air), with two brakes in series: the step from
-// surface to oven air, and the step from oven air to outside with the fresh air. Solves for the surface temperature
+// Film dried off by air of the oven's temperature that came in as `intake` (shop air), with two brakes in
+// series: the step from surface to oven air, and the step from oven air to outside with the fresh air. Solves
+// for the surface temperature
 //   h A (T_air − T_s) = L(T_s) · (ρ_sat(T_s) − ρ_in)/(1/(hm A) + 1/Q)      L: evaporation_heat
 // and takes that rate for the whole film. With Q without bound this is the wet bulb. Without load: no time.
-Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const moist_air::HumidAir& intake, VolumeFlow fresh);
+Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const moist_air::HumidAir& intake,
+                VolumeFlow fresh);
 
-// Time after which fresh air has brought an oven full of vapour-saturated air at `surface` temperature down to `wanted` humidity:
-//   V/Q ln((ρ_0 − ρ_in)/(ρ_wanted − ρ_in)). Zero if it is there already; nothing where the intake itself is damper than wanted.
-std::optional<Duration> airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
-                                    const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh);
+// Time after which fresh air has brought an oven full of air that was saturated at `surface` temperature down to
+// `wanted` humidity; zero if it is there already.
+//   V/Q ln((ρ_0 − ρ_in)/(ρ_wanted − ρ_in))
+// Promise: the intake brought to the oven's temperature is drier than wanted.
+Duration airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
+                     const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh);
 
 }  // namespace dampward::drying

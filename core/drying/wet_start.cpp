@@ -12,7 +12,8 @@ struct WetLoadWithTraps {
   bool traps = false;
 };
 
-WetLoadWithTraps wet_load(std::span<const LoadUnits> load, const shop::Oven& oven, Temperature set, Side side) {
+WetLoadWithTraps wet_load(std::span<const LoadUnits> load, const shop::Oven& oven, Temperature set,
+                          Side side) {
   WetLoadWithTraps answer;
   HeatConductance exchange;
   for (const LoadUnits& units : load) {
@@ -28,17 +29,18 @@ WetLoadWithTraps wet_load(std::span<const LoadUnits> load, const shop::Oven& ove
 
 }  // namespace
 
-std::optional<WetStart> wet_start(std::span<const LoadUnits> load, const shop::Oven& oven, const OvenHeat& heat, Temperature set,
-                                  const moist_air::HumidAir& shop_air, RelativeHumidity driest_needed, Side side) {
+WetStart wet_start(std::span<const LoadUnits> load, const shop::Oven& oven, const OvenHeat& heat,
+                   Temperature set, const moist_air::HumidAir& shop_air, RelativeHumidity driest_needed,
+                   Side side) {
   const auto [wet, traps] = wet_load(load, oven, set, side);
   const Length film = side == Side::safe ? wiped_film.high : wiped_film.typical;
   const VolumeFlow fresh = fresh_air(oven);
   const Plateau plateau = dry_off(wet, film, set, shop_air, fresh);
-  const auto airing = airing_time(plateau.surface, driest_needed, set, shop_air, inside_volume(oven), fresh);
-  if (!airing) return std::nullopt;
+  const Duration airing =
+      airing_time(plateau.surface, driest_needed, set, shop_air, inside_volume(oven), fresh);
   const Power net = heat.available - 0.5 * (heat.loss * (set - shop_air.temperature));
   const Duration paid_for = plateau.water * evaporation_heat(plateau.surface) / net;
-  WetStart answer{.time = std::max(plateau.time, paid_for) + *airing, .water = plateau.water, .traps = {}};
+  WetStart answer{.time = std::max(plateau.time, paid_for) + airing, .water = plateau.water, .traps = {}};
   if (traps) {
     const Length extra = (side == Side::safe ? trapped_film.high : trapped_film.typical) - film;
     answer.traps = dry_off({square_metre, wet.convection}, extra, set, shop_air, well_aired).time;

@@ -2,8 +2,8 @@
 
 namespace dampward::numerics {
 
-// Area under a function from a to b by three-point Gauss-Legendre: exact for polynomials up to degree 5. Meant for
-// stretches short enough that the function bends gently; cut a longer one into pieces.
+// Area under a function from a to b by three-point Gauss-Legendre: exact for polynomials up to degree 5.
+// Meant for stretches short enough that the function bends gently; cut a longer one into pieces.
 // Source: Abramowitz and Stegun 1964 table 25.4 (from memory; exactness tested).
 template <class Function>
 double integral(Function&& f, double a, double b) {

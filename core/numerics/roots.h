@@ -8,14 +8,17 @@
 namespace dampward::numerics {
 
 // Where a continuous function crosses zero between two places at which it has opposite signs (or is zero).
-// Inverse quadratic steps where they are trustworthy, halving otherwise, so never slower than about three times bisection.
-// `tolerance` is how far from the crossing the answer may lie; below the spacing of doubles it stops at that spacing.
+// Inverse quadratic steps where they are trustworthy, halving otherwise, so never slower than about three
+// times bisection. `tolerance` is how far from the crossing the answer may lie; below the spacing of doubles
+// it stops at that spacing.
 // Promise: the signs differ.
-// Source: Chandrupatla 1997, Adv. Eng. Software 28:145-149 (method from memory; checked on closed forms in tests/numerics).
+// Source: Chandrupatla 1997, Adv. Eng. Software 28:145-149 (method from memory; checked on closed forms in
+// tests/numerics).
 template <class Function>
 double root_between(Function&& f, double a, double b, double tolerance) {
   double fa = f(a), fb = f(b);
-  DAMPWARD_PROMISE(!(fa * fb > 0) && !std::isnan(fa) && !std::isnan(fb), "a root lies between the two places given");
+  DAMPWARD_PROMISE(!(fa * fb > 0) && !std::isnan(fa) && !std::isnan(fb),
+                   "a root lies between the two places given");
   double c = a, fc = fa;
   double step = 0.5;
   while (true) {

@@ -19,14 +19,17 @@ class Examiner {
 
   template <class Q>
   void above_zero(const std::string& name, Q value) {
-    if (!(value.si() > 0) || !std::isfinite(value.si())) fault(name, "a figure that is zero, negative or no number", "more than zero");
+    if (!(value.si() > 0) || !std::isfinite(value.si()))
+      fault(name, "a figure that is zero, negative or no number", "more than zero");
   }
   template <class Q>
   void not_negative(const std::string& name, Q value) {
-    if (!(value.si() >= 0) || !std::isfinite(value.si())) fault(name, "a negative figure, or no number", "zero or more");
+    if (!(value.si() >= 0) || !std::isfinite(value.si()))
+      fault(name, "a negative figure, or no number", "zero or more");
   }
   void share(const std::string& name, double value) {
-    if (!(value >= 0 && value <= 1)) fault(name, format("a share of {}", value), "between 0 and 1 (0 % and 100 %)");
+    if (!(value >= 0 && value <= 1))
+      fault(name, format("a share of {}", value), "between 0 and 1 (0 % and 100 %)");
   }
 
  private:
@@ -38,14 +41,16 @@ void examine_hours(Examiner& at, const std::string& name, const WeekHours& hours
   for (const auto& [day, stretches] : hours.days) {
     for (const DailyHours& stretch : stretches) {
       if (stretch.to > stretch.from) continue;
-      at.fault(name, "hours that end before they begin", "a later end; past midnight write two stretches, up to 24:00 and from 00:00");
+      at.fault(name, "hours that end before they begin",
+               "a later end; past midnight write two stretches, up to 24:00 and from 00:00");
       return;
     }
   }
 }
 
 void examine_lamps(Examiner& at, const Lamps& lamps) {
-  if (lamps.count < 1) at.fault("lamps.count", format("{} lamps", lamps.count), "one or more, or no lamps at all");
+  if (lamps.count < 1)
+    at.fault("lamps.count", format("{} lamps", lamps.count), "one or more, or no lamps at all");
   at.above_zero("lamps.each", lamps.each);
   if (!(lamps.distance > Length{})) {
     at.fault("lamps.distance", "no distance from lamp to the nearest lit part",
@@ -62,10 +67,12 @@ void examine(Examiner at, const Oven& oven) {
   at.above_zero("inside", oven.inside_length);
   at.above_zero("inside", oven.inside_width);
   at.above_zero("inside", oven.inside_height);
-  if (!oven.heater && !oven.lamps) at.fault("", "an oven with neither heater nor lamps", "a heater, lamps or both");
+  if (!oven.heater && !oven.lamps)
+    at.fault("", "an oven with neither heater nor lamps", "a heater, lamps or both");
   if (oven.heater) at.above_zero("heater", *oven.heater);
   if (oven.lamps) examine_lamps(at, *oven.lamps);
-  if (!(oven.coldest_setting <= oven.hottest_setting)) at.fault("settings", "a coldest setting above the hottest", "coldest first");
+  if (!(oven.coldest_setting <= oven.hottest_setting))
+    at.fault("settings", "a coldest setting above the hottest", "coldest first");
   at.not_negative("swing", oven.swing);
   at.not_negative("evenness", oven.evenness);
   at.not_negative("vent", oven.vent);
@@ -83,7 +90,8 @@ void examine(Examiner at, const SprayPlace& spray) {
     at.fault("air_changes", format("{} air changes an hour", *spray.air_changes_per_hour), "more than zero");
   }
   if (!(spray.mixing > 0 && spray.mixing <= 1)) {
-    at.fault("mixing", format("a mixing factor of {}", spray.mixing), "between 0.1 (poorly mixed) and 1 (perfectly mixed)");
+    at.fault("mixing", format("a mixing factor of {}", spray.mixing),
+             "between 0.1 (poorly mixed) and 1 (perfectly mixed)");
   }
   if (spray.ways_out < 0) at.fault("ways_out", "fewer ways out than none", "how many there are");
   for (const HeatSource& source : spray.heat_sources) {
@@ -110,7 +118,8 @@ void examine(Examiner at, const Station& station) {
 }
 
 void examine(Examiner at, const Instrument& instrument) {
-  if (instrument.calibrated && instrument.calibration_due && *instrument.calibration_due < *instrument.calibrated) {
+  if (instrument.calibrated && instrument.calibration_due &&
+      *instrument.calibration_due < *instrument.calibrated) {
     at.fault("due", "a calibration due before it was done", "a later date");
   }
 }
@@ -120,7 +129,8 @@ void examine_all(std::vector<Fault>& faults, const std::string& table, const std
   std::set<std::string> seen;
   for (const Row& row : rows) {
     Examiner at(faults, table + "." + row.id.text);
-    if (!seen.insert(row.id.text).second) at.fault("", format("the name \"{}\" used twice", row.id.text), "one name for each");
+    if (!seen.insert(row.id.text).second)
+      at.fault("", format("the name \"{}\" used twice", row.id.text), "one name for each");
     examine(at, row);
   }
 }
@@ -133,7 +143,8 @@ std::vector<Fault> faults(const Shop& shop) {
   if (shop.site.salt) site.not_negative("salt", *shop.site.salt);
   if (shop.site.surf_distance) site.not_negative("surf_distance", *shop.site.surf_distance);
   if (!(shop.site.altitude > -1000 * metre && shop.site.altitude < 9000 * metre)) {
-    site.fault("altitude", format("an altitude of {} m", shop.site.altitude.in(metre)), "between -1000 m and 9000 m");
+    site.fault("altitude", format("an altitude of {} m", shop.site.altitude.in(metre)),
+               "between -1000 m and 9000 m");
   }
   examine_all(found, "ovens", shop.ovens);
   examine(Examiner(found, "spray"), shop.spray);

@@ -14,8 +14,8 @@ using namespace dampward::drying;
 
 namespace {
 
-// The dull twin: diffusion in layers, plain explicit steps, nothing shared with the series. Geometry 0 plate (half, two faces),
-// 1 cylinder, 2 sphere. Returns the share left at Fourier number `fourier`.
+// The dull twin: diffusion in layers, plain explicit steps, nothing shared with the series. Geometry 0 plate
+// (half, two faces), 1 cylinder, 2 sphere. Returns the share left at Fourier number `fourier`.
 double residual_by_layers(int geometry, double fourier, int layers) {
   const double dx = 1.0 / layers;
   std::vector<double> c(layers, 1.0), volume(layers), face(layers + 1);
@@ -30,7 +30,8 @@ double residual_by_layers(int geometry, double fourier, int layers) {
   for (int n = 0; n < steps; ++n) {
     double inflow = 0;  // through the inner face of layer i
     for (int i = 0; i < layers; ++i) {
-      const double outflow = i + 1 < layers ? face[i + 1] * (c[i] - c[i + 1]) / dx : face[layers] * c[i] / (0.5 * dx);
+      const double outflow =
+          i + 1 < layers ? face[i + 1] * (c[i] - c[i + 1]) / dx : face[layers] * c[i] / (0.5 * dx);
       c[i] += dt * (inflow - outflow) / volume[i];
       inflow = outflow;
     }
@@ -83,14 +84,16 @@ TEST_CASE("the series agree with thin layers stepped through time") {
     for (const double fourier : {0.05, 0.2, 0.6}) {
       CAPTURE(geometry);
       CAPTURE(fourier);
-      CHECK(std::abs(residual_by_layers(geometry, fourier, 80) - residual_share(shapes[geometry], fourier)) < 1e-3);
+      CHECK(std::abs(residual_by_layers(geometry, fourier, 80) - residual_share(shapes[geometry], fourier)) <
+            1e-3);
     }
   }
 }
 
 TEST_CASE("halving the layers of the twin cuts its distance from the series to about a quarter") {
   const double exact = residual_share(Shape::plate, 0.2);
-  const double coarse = std::abs(residual_by_layers(0, 0.2, 20) - exact), fine = std::abs(residual_by_layers(0, 0.2, 40) - exact);
+  const double coarse = std::abs(residual_by_layers(0, 0.2, 20) - exact),
+               fine = std::abs(residual_by_layers(0, 0.2, 40) - exact);
   CHECK(coarse / fine == doctest::Approx(4).epsilon(0.15));
 }
 
@@ -101,34 +104,42 @@ TEST_CASE("what is left only falls with time, and the inverse finds it again") {
     const double left = residual_share(shape, fourier);
     RC_ASSERT(left >= 0 && left <= 1);
     RC_ASSERT(residual_share(shape, fourier + more) <= left);
-    if (left > 1e-6) RC_ASSERT(std::abs(residual_share(shape, fourier_for_residual(shape, left)) - left) < 1e-8);
+    if (left > 1e-6)
+      RC_ASSERT(std::abs(residual_share(shape, fourier_for_residual(shape, left)) - left) < 1e-8);
   });
 }
 
 TEST_CASE("half and whole thickness are told apart: one open face takes four times as long") {
-  const Length two = path_length(Shape::plate, 3 * millimetre, 2), one = path_length(Shape::plate, 3 * millimetre, 1);
+  const Length two = path_length(Shape::plate, 3 * millimetre, 2),
+               one = path_length(Shape::plate, 3 * millimetre, 1);
   CHECK((one * one) / (two * two) == doctest::Approx(4));
   CHECK(path_length(Shape::cylinder, 6 * millimetre, 1) == 3 * millimetre);
 }
 
 TEST_CASE("three hours at 71 °C take 22.7 % of its water from a 1.6 mm epoxy sheet, and 90 % takes 63 h") {
-  // Regression values with D 2.391e-12 m²/s at 71.1 °C: the rule of the trade dries surfaces and paper, not laminates.
+  // Regression values with D 2.391e-12 m²/s at 71.1 °C: the rule of the trade dries surfaces and paper, not
+  // laminates.
   DryingBody sheet;
   sheet.shape = Shape::plate;
   sheet.path = 0.8 * millimetre;
-  sheet.diffusion = {sample::figure(Diffusivity::si(2.391e-12)), Temperature::celsius(71.1), sample::figure(43 * kilojoule_per_mole)};
+  sheet.diffusion = {sample::figure(Diffusivity::si(2.391e-12)), Temperature::celsius(71.1),
+                     sample::figure(43 * kilojoule_per_mole)};
   sheet.needed = fourier_for_residual(Shape::plate, 0.1) * (0.8 * millimetre * (0.8 * millimetre));
-  const Progress warm = progress_after(sheet, TemperatureCurve({{Duration{}, Temperature::celsius(71.1)}}), Side::typical);
+  const Progress warm =
+      progress_after(sheet, TemperatureCurve({{Duration{}, Temperature::celsius(71.1)}}), Side::typical);
   CHECK(1 - residual_after(sheet, warm, 3 * hour, Side::typical) == doctest::Approx(0.227).epsilon(0.003));
   CHECK(1 - residual_after(sheet, warm, 24 * hour, Side::typical) == doctest::Approx(0.634).epsilon(0.003));
   CHECK(hold_needed(sheet, warm, Side::typical).in(hour) == doctest::Approx(63.1).epsilon(0.003));
-  CHECK(time_to_dry(sheet, Temperature::celsius(71.1), Side::typical).in(hour) == doctest::Approx(63.1).epsilon(0.003));
+  CHECK(time_to_dry(sheet, Temperature::celsius(71.1), Side::typical).in(hour) ==
+        doctest::Approx(63.1).epsilon(0.003));
 }
 
 TEST_CASE("drying along a warming curve equals many short stretches at constant temperature") {
-  const materials::MoistureDiffusion diffusion{sample::figure(Diffusivity::si(1e-9)), Temperature::celsius(71),
+  const materials::MoistureDiffusion diffusion{sample::figure(Diffusivity::si(1e-9)),
+                                               Temperature::celsius(71),
                                                sample::figure(43 * kilojoule_per_mole)};
-  const TemperatureCurve curve({{Duration{}, Temperature::celsius(30)}, {1 * hour, Temperature::celsius(60)},
+  const TemperatureCurve curve({{Duration{}, Temperature::celsius(30)},
+                                {1 * hour, Temperature::celsius(60)},
                                 {2 * hour, Temperature::celsius(68)}});
   double sum = 0;
   constexpr int steps = 72000;

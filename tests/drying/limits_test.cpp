@@ -15,17 +15,22 @@ PartLimit limit_of(const equipment::Part& part) {
   return std::get<PartLimit>(answer);
 }
 
-bool refused(const equipment::Part& part) { return std::holds_alternative<Refusal>(resolve_limit(part, sample::table())); }
+bool refused(const equipment::Part& part) {
+  return std::holds_alternative<Refusal>(resolve_limit(part, sample::table()));
+}
 
 equipment::Part measured(double celsius) {
   equipment::Part wax = sample::part("coils", "wax_low", 20);
-  wax.limit = equipment::GivenLimit{Temperature::celsius(celsius), std::nullopt, Mark::measured, "scraping melted"};
+  wax.limit =
+      equipment::GivenLimit{Temperature::celsius(celsius), std::nullopt, Mark::measured, "scraping melted"};
   return wax;
 }
 
 }  // namespace
 
-TEST_CASE("a part of unknown wax takes the lowest limit among the plausible ones, and says what a measurement would likely show") {
+TEST_CASE(
+    "a part of unknown wax takes the lowest limit among the plausible ones, and says what a measurement "
+    "would likely show") {
   equipment::Part coils = sample::part("coils", "wax_mid", 20);
   coils.materials.push_back(MaterialId("wax_low"));
   const PartLimit limit = limit_of(coils);
@@ -106,7 +111,8 @@ TEST_CASE("a lower limit never gives a higher set point") {
     const shop::Oven oven = sample::cabinet();
     const OvenExcess excess = oven_excess(oven);
     const auto at = [&](double allowed) {
-      const auto set = highest_set_point(Temperature::celsius(allowed), excess, oven, Temperature::celsius(150));
+      const auto set =
+          highest_set_point(Temperature::celsius(allowed), excess, oven, Temperature::celsius(150));
       return set ? set->set : Temperature::celsius(0);
     };
     RC_ASSERT(at(low) <= at(low + more));
@@ -129,8 +135,10 @@ TEST_CASE("no part's peak comes nearer to its limit than the margin asks") {
   });
 }
 
-TEST_CASE("wax may run at 71 °C and sometimes below it, so the weakest part sets the oven and not the habit") {
-  // Common practice, no source: "wax may run above 71 °C and sometimes at it". Public tables have paraffin melting from 46 °C.
+TEST_CASE(
+    "wax may run at 71 °C and sometimes below it, so the weakest part sets the oven and not the habit") {
+  // Common practice, no source: "wax may run above 71 °C and sometimes at it". Public tables have paraffin
+  // melting from 46 °C.
   const auto plain = sample::bake(sample::piece(sample::radio()));
   const auto waxed = sample::bake(sample::piece(sample::with_part(sample::radio(), measured(71))));
   CHECK(std::get<BakePlan>(plain).set > Temperature::celsius(71));
@@ -171,7 +179,8 @@ TEST_CASE("a part nobody can name keeps its unit out of the oven, with the way t
   CHECK(std::get<NoBake>(answer).why == NoBake::Why::refused);
   CHECK(std::get<NoBake>(answer).part == PartId("lump"));
   CHECK(!std::get<NoBake>(answer).settle.empty());
-  CHECK(std::holds_alternative<BakePlan>(sample::bake(sample::piece(sample::with_part(sample::radio(), sample::part("lump", "", 20)), {PartId("lump")}))));
+  CHECK(std::holds_alternative<BakePlan>(sample::bake(
+      sample::piece(sample::with_part(sample::radio(), sample::part("lump", "", 20)), {PartId("lump")}))));
 }
 
 TEST_CASE("an oven that cannot do it says which of its settings, its heat or its lamps is in the way") {

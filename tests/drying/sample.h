@@ -21,18 +21,20 @@ Figure<T> figure(T exact) {
   return figure(Range<T>(exact));
 }
 
-inline materials::Material material(const char* id, materials::Drying drying, Range<double> limit_c, double margin_k) {
+inline materials::Material material(const char* id, materials::Drying drying, Range<double> limit_c,
+                                    double margin_k) {
   materials::Material row;
   row.id = MaterialId(id);
   row.name = id;
   row.drying = drying;
-  row.heat_limit = materials::HeatLimit{
-      {{Temperature::celsius(limit_c.low), Temperature::celsius(limit_c.typical), Temperature::celsius(limit_c.high)},
-       Mark::read,
-       "test",
-       ""},
-      margin_k * kelvin,
-      "it softens"};
+  row.heat_limit =
+      materials::HeatLimit{{{Temperature::celsius(limit_c.low), Temperature::celsius(limit_c.typical),
+                             Temperature::celsius(limit_c.high)},
+                            Mark::read,
+                            "test",
+                            ""},
+                           margin_k * kelvin,
+                           "it softens"};
   row.specific_heat = figure<SpecificHeat>(SpecificHeat::si(1000));
   row.density = figure<Density>(Density::si(2000));
   return row;
@@ -40,8 +42,10 @@ inline materials::Material material(const char* id, materials::Drying drying, Ra
 
 inline materials::Material damp(materials::Material row, Range<double> diffusivity) {
   row.diffusion = materials::MoistureDiffusion{
-      figure(Diffusivity::si(diffusivity.low), Diffusivity::si(diffusivity.typical), Diffusivity::si(diffusivity.high)),
-      Temperature::celsius(71), figure(30 * kilojoule_per_mole, 43 * kilojoule_per_mole, 50 * kilojoule_per_mole)};
+      figure(Diffusivity::si(diffusivity.low), Diffusivity::si(diffusivity.typical),
+             Diffusivity::si(diffusivity.high)),
+      Temperature::celsius(71),
+      figure(30 * kilojoule_per_mole, 43 * kilojoule_per_mole, 50 * kilojoule_per_mole)};
   row.isotherm = materials::Isotherm::paper;
   return row;
 }
@@ -58,8 +62,8 @@ inline materials::MaterialTable table() {
   });
 }
 
-inline equipment::Part part(const char* id, const char* made_of, double grams, equipment::Shape shape = equipment::Shape::none,
-                            double mm = 0) {
+inline equipment::Part part(const char* id, const char* made_of, double grams,
+                            equipment::Shape shape = equipment::Shape::none, double mm = 0) {
   equipment::Part part;
   part.id = PartId(id);
   part.name = id;
@@ -81,7 +85,8 @@ inline equipment::Kind radio() {
   kind.width = figure<Length>(300 * millimetre);
   kind.height = figure<Length>(200 * millimetre);
   kind.spray_area_stripped = kind.spray_area_assembled = figure<Area>(0.8 * square_metre);
-  kind.parts = {part("case", "steel", 4000), part("core", "steel", 1500), part("cord", "webbing", 100, equipment::Shape::cylinder, 6),
+  kind.parts = {part("case", "steel", 4000), part("core", "steel", 1500),
+                part("cord", "webbing", 100, equipment::Shape::cylinder, 6),
                 part("board", "laminate", 200, equipment::Shape::plate, 1.6)};
   kind.heavy_lump = {PartId("core")};
   return kind;
@@ -122,9 +127,9 @@ inline shop::Oven lamp_locker() {
 }
 
 inline drying::Wall wall() {
-  return {"insulated_50mm",
-          "insulated",
-          figure(HeatTransferCoefficient::si(0.65), HeatTransferCoefficient::si(0.9), HeatTransferCoefficient::si(1.6))};
+  return {"insulated_50mm", "insulated",
+          figure(HeatTransferCoefficient::si(0.65), HeatTransferCoefficient::si(0.9),
+                 HeatTransferCoefficient::si(1.6))};
 }
 
 inline moist_air::HumidAir shop_air(double celsius = 30, double percent = 80) {

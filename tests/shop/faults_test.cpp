@@ -25,7 +25,8 @@ Shop good_shop() {
   Gun gun;
   gun.id = GunId("hand");
   gun.kind = GunKind::suction_gun;
-  gun.efficiency = {TransferEfficiency::percent(5), TransferEfficiency::percent(10), TransferEfficiency::percent(15)};
+  gun.efficiency = {TransferEfficiency::percent(5), TransferEfficiency::percent(10),
+                    TransferEfficiency::percent(15)};
   gun.fluid_rate = 0.15 * litre_per_minute;
   shop.guns = {gun};
   Person person;
@@ -40,13 +41,16 @@ Shop good_shop() {
 
 bool names(const Shop& shop, const std::string& key) {
   const std::vector<Fault> found = faults(shop);
-  return std::any_of(found.begin(), found.end(),
-                     [&](const Fault& fault) { return fault.key == key && !fault.found.empty() && !fault.expected.empty(); });
+  return std::any_of(found.begin(), found.end(), [&](const Fault& fault) {
+    return fault.key == key && !fault.found.empty() && !fault.expected.empty();
+  });
 }
 
 }  // namespace
 
-TEST_CASE("a sound shop has no faults") { CHECK(faults(good_shop()).empty()); }
+TEST_CASE("a sound shop has no faults") {
+  CHECK(faults(good_shop()).empty());
+}
 
 TEST_CASE("an oven's impossible figures are each named with their key") {
   Shop shop = good_shop();
@@ -92,7 +96,8 @@ TEST_CASE("a fan or a room of zero, a mixing factor above one and an efficiency 
   shop.spray.air_changes_per_hour = 0.0;
   shop.guns.front().efficiency.low = TransferEfficiency::percent(120);
   shop.stations.front().places = 0;
-  for (const char* key : {"spray.fan", "spray.size", "spray.mixing", "spray.air_changes", "guns.hand.efficiency", "stations.bench.places"}) {
+  for (const char* key : {"spray.fan", "spray.size", "spray.mixing", "spray.air_changes",
+                          "guns.hand.efficiency", "stations.bench.places"}) {
     CAPTURE(key);
     CHECK(names(shop, key));
   }
