@@ -30,6 +30,10 @@ void append_utf8(std::string& text, char32_t c) {
   }
 }
 
+bool has_mark(std::string_view bytes) {
+  return bytes.starts_with("\xEF\xBB\xBF") || bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF");
+}
+
 bool is_utf8(std::string_view bytes) {
   for (std::size_t i = 0; i < bytes.size();) {
     const auto lead = static_cast<unsigned char>(bytes[i]);
@@ -111,15 +115,21 @@ Result<std::string> read_text(const fs::path& path, const std::string& shown) {
         {shown}, "a file of more than 64 MB", "a text file written by hand or saved by a spreadsheet", ""};
   }
   std::ifstream in(path, std::ios::binary);
-  std::ostringstream bytes;
-  if (in) bytes << in.rdbuf();
-  if (!in || in.bad()) {
+  // In one piece, as growing a buffer costs far more than reading. What has no size (a pipe) is read on to its end.
+  std::string bytes(error ? 0 : static_cast<std::size_t>(size), '\0');
+  std::ostringstream rest;
+  if (in) in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  bytes.resize(static_cast<std::size_t>(in.gcount()));
+  const bool readable = in.is_open() && !in.bad();
+  if (in && in.peek() != std::ifstream::traits_type::eof()) rest << in.rdbuf();
+  bytes += rest.str();
+  if (!readable) {
     return Problem{{shown},
                    "a file that cannot be read",
                    "a readable file",
                    "Check who may read it, and whether another program holds it open."};
   }
-  std::string text = as_utf8(std::move(bytes).str());
+  std::string text = has_mark(bytes) || !is_utf8(bytes) ? as_utf8(bytes) : std::move(bytes);
   if (text.find('\0') != std::string::npos) {
     return Problem{{shown},
                    "zero bytes, so this is no text file",

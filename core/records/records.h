@@ -19,17 +19,18 @@ struct QueuedUnit {
   UnitId serial;
   KindId kind;
   std::vector<std::string> findings;  // mould, damp, low_insulation, corroded_contacts, fault, wax_unknown …
-  std::vector<std::string> soils;     // dust, oil_grease, fungus, salts, corrosion_products, flux_rosin, old_lacquer
+  std::vector<std::string>
+      soils;  // dust, oil_grease, fungus, salts, corrosion_products, flux_rosin, old_lacquer
   std::optional<Date> due;
-  int priority = 0;                   // higher goes first among equal due dates
+  int priority = 0;  // higher goes first among equal due dates
   std::string note;
-  Place place;                        // where it stands in the person's file
+  Place place;  // where it stands in the person's file
 };
 
 // A lot of something used up: lacquer, thinner, cleaner, tape, desiccant …
 struct StockLot {
   LotId lot;
-  std::string item;                   // id of a lacquer, thinner or cleaner, or a plain word
+  std::string item;  // id of a lacquer, thinner or cleaner, or a plain word
   Volume amount;
   std::optional<Date> expires;
   std::optional<Date> opened;
@@ -45,8 +46,9 @@ struct AirReading {
 };
 
 struct Queue {
-  std::optional<LocalTime> starts;    // the queue's own start; plan --from overrides it
+  std::optional<LocalTime> starts;  // the queue's own start; plan --from overrides it
   std::vector<QueuedUnit> units;
+  Problems doubts;  // what looks damaged (a date turned round, zeros lost) though it can be read
 };
 
 // Whoever keeps the daily records. Reading only; nothing here is ever rewritten.

@@ -1,0 +1,210 @@
+#include "adapters/files/shop_folder.h"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+#include <set>
+#include <tuple>
+
+#include "adapters/files/detail/daily_records.h"
+#include "adapters/files/detail/shop_readers.h"
+#include "adapters/files/shipped.h"
+#include "adapters/files/text_file.h"
+#include "core/base/format.h"
+#include "core/base/text.h"
+#include "core/shop/faults.h"
+
+namespace dampward::files {
+namespace {
+
+namespace fs = std::filesystem;
+using detail::KnownIds;
+using workbench::Workshop;
+
+Workshop shipped_workshop() {
+  const Shipped& tables = shipped();
+  Workshop workshop;
+  workshop.materials = tables.materials;
+  workshop.solvents = tables.solvents;
+  workshop.lacquers = tables.lacquers;
+  for (const ShippedLiquid& row : tables.liquids) workshop.thinners.put(row.liquid);
+  workshop.hazards = tables.hazards;
+  workshop.walls = tables.walls;
+  return workshop;
+}
+
+void check_lacquer_in_use(const detail::ShopDocument& document, const Workshop& workshop, Proof& proof) {
+  const std::string& name = workshop.shop.lacquer.text;
+  if (name.empty() || workshop.lacquers.find(name) != nullptr) return;
+  Proof told_already;
+  const TomlNode* site = document.single("site", told_already);
+  const TomlNode* value = site == nullptr ? nullptr : site->find("lacquer");
+  const std::vector<std::string> known = workshop.lacquers.ids();
+  proof.faults.push_back({value == nullptr ? Place{} : value->place,
+                          format("lacquer = \"{}\", a lacquer nobody knows", name), "one of " + listed(known),
+                          did_you_mean(name, known)});
+}
+
+// Where a dotted key of a value ("ovens.cabinet.heater") stands; nothing where a table or no such key is named.
+std::optional<Place> place_of(const detail::ShopDocument& document, const std::string& dotted) {
+  for (const TomlNode& file : document.documents) {
+    const TomlNode* node = &file;
+    for (std::string_view key : split(dotted, '.')) {
+      if (node != nullptr) node = node->find(key);
+    }
+    if (node != nullptr && node->type != TomlNode::Type::table) return node->place;
+  }
+  return std::nullopt;
+}
+
+// What only the whole shop shows. A value already told of, or missing, which the readers told, is not told twice.
+void check_shop(const detail::ShopDocument& document, const shop::Shop& shop, Proof& proof) {
+  const Problems told = proof.faults;
+  for (const shop::Fault& fault : shop::faults(shop)) {
+    const auto place = place_of(document, fault.key);
+    if (!place) continue;
+    const bool told_already = std::any_of(told.begin(), told.end(), [&](const Problem& problem) {
+      return problem.place.file == place->file && problem.place.line == place->line;
+    });
+    if (!told_already)
+      proof.faults.push_back({*place, fault.key + " with " + fault.found, fault.expected, ""});
+  }
+}
+
+// A kind that is like a faulty one has its faults too: each is told once.
+void keep_first_of_equals(Problems& problems) {
+  std::set<std::tuple<std::string, int, int, std::string>> seen;
+  std::erase_if(problems, [&](const Problem& problem) {
+    return !seen.emplace(problem.place.file, problem.place.line, problem.place.column, problem.found).second;
+  });
+}
+
+KnownIds known_ids(const Workshop& workshop) {
+  KnownIds known;
+  known.kinds = workshop.kinds.ids();
+  for (const auto& ids : {workshop.lacquers.ids(), workshop.thinners.ids(), workshop.cleaners.ids()}) {
+    known.liquids.insert(known.liquids.end(), ids.begin(), ids.end());
+  }
+  return known;
+}
+
+struct Reading {
+  Workshop workshop;
+  KnownIds known;
+};
+
+Reading read_everything(const fs::path& folder, Proof& proof) {
+  Reading reading{shipped_workshop(), {}};
+  Workshop& workshop = reading.workshop;
+  const detail::ShopDocument document = detail::read_shop_document(folder, proof);
+  if (!document.documents.empty()) {
+    detail::read_site(document, folder, workshop.shop, proof);
+    detail::read_ovens(document, workshop.walls, workshop.shop, proof);
+    detail::read_spray(document, workshop.shop, proof);
+    detail::read_crew(document, workshop.shop, proof);
+    detail::read_own_materials(document, workshop.materials, proof);
+    detail::read_own_liquids(document, workshop, proof);
+    detail::read_kinds(document, shipped().archetypes, workshop, proof);
+    check_lacquer_in_use(document, workshop, proof);
+    check_shop(document, workshop.shop, proof);
+  }
+  keep_first_of_equals(proof.faults);
+  keep_first_of_equals(proof.warnings);
+  reading.known = known_ids(workshop);
+  // A kind at fault is known all the same: its units are not called unknown on top.
+  Proof told_already;
+  for (const TomlNode* kind : document.entries("kinds", told_already)) {
+    if (workshop.kinds.find(kind->key) == nullptr) reading.known.kinds.push_back(kind->key);
+  }
+  return reading;
+}
+
+// Reads one sheet of the folder with `read`; a missing one counts as empty where that is allowed.
+template <class T>
+Result<T> sheet(const fs::path& folder, const std::string& name, bool may_be_missing,
+                const std::function<T(std::string_view, Proof&)>& read, Problems* warnings = nullptr) {
+  std::error_code error;
+  if (may_be_missing && !fs::exists(folder / name, error)) return T{};
+  const auto text = read_text(folder / name, name);
+  if (!text) return text.problems();
+  Proof proof;
+  T value = read(*text, proof);
+  if (warnings != nullptr) warnings->insert(warnings->end(), proof.warnings.begin(), proof.warnings.end());
+  if (!proof.faults.empty()) return std::move(proof.faults);
+  return value;
+}
+
+Result<records::Queue> read_queue(const fs::path& folder, const KnownIds& known,
+                                  Problems* warnings = nullptr) {
+  return sheet<records::Queue>(
+      folder, "queue.csv", false,
+      [&](std::string_view text, Proof& proof) {
+        return detail::read_queue("queue.csv", text, known, proof);
+      },
+      warnings);
+}
+
+Result<std::vector<records::StockLot>> read_stock(const fs::path& folder, const KnownIds& known,
+                                                  Problems* warnings = nullptr) {
+  return sheet<std::vector<records::StockLot>>(
+      folder, "stock.csv", true,
+      [&](std::string_view text, Proof& proof) {
+        return detail::read_stock("stock.csv", text, known, proof);
+      },
+      warnings);
+}
+
+Result<std::vector<records::AirReading>> read_air(const fs::path& folder, Problems* warnings = nullptr) {
+  return sheet<std::vector<records::AirReading>>(
+      folder, "air.csv", true,
+      [&](std::string_view text, Proof& proof) { return detail::read_air("air.csv", text, proof); },
+      warnings);
+}
+
+}  // namespace
+
+struct FolderRecords::Known {
+  KnownIds ids;
+};
+
+FolderRecords::FolderRecords(fs::path folder, const Workshop& workshop)
+    : folder_(std::move(folder)), known_(new Known{known_ids(workshop)}) {}
+
+FolderRecords::~FolderRecords() = default;
+
+Result<records::Queue> FolderRecords::queue() const {
+  return read_queue(folder_, known_->ids);
+}
+
+Result<std::vector<records::StockLot>> FolderRecords::stock() const {
+  return read_stock(folder_, known_->ids);
+}
+
+Result<std::vector<records::AirReading>> FolderRecords::air() const {
+  return read_air(folder_);
+}
+
+Result<Workshop> read_workshop(const fs::path& folder) {
+  Proof proof;
+  Reading reading = read_everything(folder, proof);
+  if (!proof.faults.empty()) return std::move(proof.faults);
+  return std::move(reading.workshop);
+}
+
+Proof proofread(const fs::path& folder) {
+  Proof proof;
+  const Reading reading = read_everything(folder, proof);
+  std::error_code error;
+  if (!fs::is_directory(folder, error)) return proof;
+  const KnownIds& known = reading.known;
+  const auto add = [&](const auto& result) {
+    if (!result.ok())
+      proof.faults.insert(proof.faults.end(), result.problems().begin(), result.problems().end());
+  };
+  add(read_queue(folder, known, &proof.warnings));
+  add(read_stock(folder, known, &proof.warnings));
+  add(read_air(folder, &proof.warnings));
+  return proof;
+}
+
+}  // namespace dampward::files
