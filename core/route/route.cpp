@@ -3,15 +3,12 @@
 #include <algorithm>
 
 #include "core/base/format.h"
-#include "core/base/text.h"
 #include "core/route/detail/labour.h"
 #include "core/route/detail/writer.h"
 
 namespace dampward::route {
 namespace {
 
-using detail::labour_of;
-using detail::plus;
 using detail::times;
 using detail::words;
 using equipment::CoatingWay;

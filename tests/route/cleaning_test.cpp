@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "bench.h"
-#include "core/base/text.h"
 
 namespace dampward::route::test {
 namespace {

@@ -103,13 +103,16 @@ void Floor::take_out(int number) {
 
 // Minute by which the length is worked, if work stops whenever one of the people has a break.
 Minute Floor::end_with_breaks(const std::vector<int>& people, Minute start, Minute length) const {
-  Calendar pauses;
-  for (int p : people) pauses = joined(pauses, breaks_[at(p)]);
+  Calendar together;
+  for (int p : people) {
+    if (people.size() > 1) together = joined(together, breaks_[at(p)]);
+  }
+  const Calendar& pauses = people.size() > 1 ? together : breaks_[at(people.front())];
+  const auto next = std::upper_bound(pauses.begin(), pauses.end(), start,
+                                     [](Minute minute, const Span& pause) { return minute < pause.to; });
   Minute end = start + length;
-  for (const Span& pause : pauses) {
-    if (pause.to <= start) continue;
-    if (pause.from >= end) break;
-    end += pause.to - std::max(pause.from, start);
+  for (auto pause = next; pause != pauses.end() && pause->from < end; ++pause) {
+    end += pause->to - std::max(pause->from, start);
   }
   return end;
 }
