@@ -42,6 +42,7 @@ double highest_index(MouldClass mould_class, Temperature surface, RelativeHumidi
 class MouldGrowth {
  public:
   // decline: 1 as measured on pine (the published model); materials that hold their growth fall slower, 0.1 to 0.5.
+  // Which of ours do is not known.
   explicit MouldGrowth(double decline = 1) : decline_(decline) {}
 
   // One more hour with this state at the surface.

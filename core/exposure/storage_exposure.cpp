@@ -11,6 +11,8 @@ namespace dampward::exposure {
 namespace {
 
 constexpr double first_seen_index = 3;
+// Decline of the slowest class against pine's. Source: Ojanen et al. 2010, from memory.
+constexpr double held_decline = 0.1;
 
 // Running means over the last 30 days of hours.
 class ThirtyDays {
@@ -62,12 +64,12 @@ MonthInStore finished(MonthSums& sums) {
 
 }  // namespace
 
-StorageExposure expose(const Weather& weather, shop::Storage storage, const ExposureOptions& options) {
+StorageExposure expose(const Weather& weather, shop::Storage storage, const StorageSettings& settings) {
   DAMPWARD_PROMISE(!weather.hours.empty(), "exposure is asked of weather with at least one hour");
   StorageExposure result;
   result.storage = storage;
-  StoredUnit unit(storage, weather.hours.front(), options.storage);
-  MouldGrowth mould(options.mould_decline);
+  StoredUnit unit(storage, weather.hours.front(), settings);
+  MouldGrowth mould, held(held_decline);
   ThirtyDays thirty_days;
   std::array<MonthSums, 12> months;
   const RelativeHumidity sea_salt =
@@ -83,10 +85,12 @@ StorageExposure expose(const Weather& weather, shop::Storage storage, const Expo
     MonthInStore& month = sums.month;
 
     mould.hour(state.surface, state.humidity);
+    held.hour(state.surface, state.humidity);
     thirty_days.hour(state.surface, state.humidity);
     for (std::size_t i = 0; i < mould_classes.size(); ++i) {
       const double index = mould.indices()[i];
       result.mould_max[i] = std::max(result.mould_max[i], index);
+      result.mould_max_held[i] = std::max(result.mould_max_held[i], held.indices()[i]);
       if (index >= first_seen_index && !result.first_seen[i]) result.first_seen[i] = hour.begins;
     }
     if (thawed && humidity > 80) ++month.wet_hours;

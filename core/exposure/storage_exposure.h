@@ -40,19 +40,16 @@ struct StorageExposure {
           // on leather, grease and dust (germination of Eurotium repens, Gock et al. 2003, abstract read)
   int brine_hours = 0;     // table salt left on the unit is liquid
   int sea_salt_hours = 0;  // magnesium chloride, the first of sea salt and sweat to draw water, is liquid
-  MouldIndices mould_max{}, mould_end{};
+  MouldIndices mould_max{}, mould_end{};  // decline as published for pine
+  MouldIndices
+      mould_max_held{};  // highest where the surface holds its growth through dry spells: the safe side
   std::array<std::optional<LocalTime>, 4> first_seen{};  // when each class reached index 3
   ThirtyDayRule thirty_days;
   std::vector<MonthInStore> months;  // those the record has, January first
 };
 
-struct ExposureOptions {
-  StorageSettings storage;
-  double mould_decline = 1;  // see MouldGrowth
-};
-
 // One pass through the record, mould from index 0. A gap stops the clock: states are kept across it.
 // Promise: the record has at least one hour.
-StorageExposure expose(const Weather& weather, shop::Storage storage, const ExposureOptions& options = {});
+StorageExposure expose(const Weather& weather, shop::Storage storage, const StorageSettings& settings = {});
 
 }  // namespace dampward::exposure

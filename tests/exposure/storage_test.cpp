@@ -62,9 +62,9 @@ TEST_CASE("more heat in the case never makes it damper") {
   const Weather weather = swinging_weather(24 * 40);
   int before = 24 * 40 + 1;
   for (const double step : {0.0, 2.0, 4.0, 8.0, 12.0}) {
-    ExposureOptions options;
-    options.storage.case_heating = step * kelvin;
-    const int wet = expose(weather, Storage::heated_case, options).wet_hours;
+    StorageSettings settings;
+    settings.case_heating = step * kelvin;
+    const int wet = expose(weather, Storage::heated_case, settings).wet_hours;
     CHECK(wet <= before);
     before = wet;
   }
@@ -155,4 +155,10 @@ TEST_CASE("hours at 70 to 80 % count as open to dry-loving moulds though the ind
   const StorageExposure result = expose(steady_weather(200, 28, 75), Storage::open_shed);
   CHECK(result.xerophile_hours == 200);
   CHECK(result.mould_max == MouldIndices{});
+}
+
+TEST_CASE("mould that holds through dry spells is never behind mould that dies back") {
+  const StorageExposure result = expose(swinging_weather(8760), Storage::open_shed);
+  for (std::size_t i = 0; i < 4; ++i) CHECK(result.mould_max_held[i] >= result.mould_max[i]);
+  CHECK(result.mould_max_held[0] > result.mould_max[0]);
 }
