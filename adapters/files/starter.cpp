@@ -1,0 +1,115 @@
+#include "adapters/files/starter.h"
+
+#include <algorithm>
+
+#include "adapters/files/safe_write.h"
+#include "core/base/format.h"
+#include "core/base/text.h"
+#include "embedded_data.h"
+
+namespace dampward::files {
+namespace {
+
+namespace fs = std::filesystem;
+
+// A folder in which everything is made ready; it is gone again unless it was moved to its place.
+class Stage {
+ public:
+  explicit Stage(fs::path path) : path_(std::move(path)) { fs::create_directory(path_, error_); }
+  ~Stage() {
+    std::error_code ignored;
+    if (!error_) fs::remove_all(path_, ignored);
+  }
+  Stage(const Stage&) = delete;
+  Stage& operator=(const Stage&) = delete;
+
+  bool ok() const { return !error_; }
+  const fs::path& path() const { return path_; }
+
+ private:
+  fs::path path_;
+  std::error_code error_;
+};
+
+Problem cannot_write(const fs::path& folder) {
+  return {{folder.string()},
+          "a folder that cannot be written",
+          "a place with room and the right to write",
+          "Check the owner and the free space, or name another place."};
+}
+
+// Moves every file up into the folder the stage lies in; on a failure what was moved is taken back.
+bool move_up(const fs::path& stage, const fs::path& folder, const std::vector<std::string>& names) {
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    std::error_code error;
+    fs::rename(stage / names[i], folder / names[i], error);
+    if (!error) continue;
+    for (std::size_t k = 0; k < i; ++k) fs::remove(folder / names[k], error);
+    return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+std::vector<std::string> example_folders() {
+  std::vector<std::string> names;
+  for (const EmbeddedFile& file : embedded_files()) {
+    constexpr std::string_view marker = "/site.toml";
+    if (file.path.ends_with(marker))
+      names.emplace_back(file.path.substr(0, file.path.size() - marker.size()));
+  }
+  return names;
+}
+
+Result<std::vector<std::string>> start_folder(const fs::path& written, const std::string& example) {
+  const std::vector<std::string> examples = example_folders();
+  if (std::find(examples.begin(), examples.end(), example) == examples.end()) {
+    return Problem{{},
+                   format("the example \"{}\"", example),
+                   "one of " + listed(examples),
+                   did_you_mean(example, examples)};
+  }
+  std::error_code error;
+  const fs::path folder = fs::weakly_canonical(fs::absolute(written), error);
+  if (error || folder.empty()) return cannot_write(written);
+  const bool there = fs::exists(fs::symlink_status(folder, error));
+  if (there && !fs::is_directory(folder, error)) {
+    return Problem{
+        {written.string()}, "a file of this name", "the name of a new folder", "Name another one."};
+  }
+  if (there && !fs::is_empty(folder, error)) {
+    return Problem{{written.string()},
+                   "a folder that holds something already",
+                   "a new or empty folder",
+                   "Name another one; nothing was changed."};
+  }
+  if (!there && !fs::is_directory(folder.parent_path(), error)) {
+    return Problem{{written.string()},
+                   format("no folder {} to put it in", folder.parent_path().string()),
+                   "a place that is there",
+                   "Make that folder first."};
+  }
+
+  fs::path place = there ? folder / ".starting" : folder;
+  if (!there) place += ".starting";
+  const Stage stage(place);
+  if (!stage.ok()) return cannot_write(written);
+  std::vector<std::string> names;
+  for (const EmbeddedFile& file : embedded_files()) {
+    if (!file.path.starts_with(example + "/")) continue;
+    const std::string name(file.path.substr(example.size() + 1));
+    if (name == "README.md" || name.find('/') != std::string::npos) continue;
+    if (write_whole(stage.path() / name, file.text)) return cannot_write(written);
+    names.push_back(name);
+  }
+  if (there) {
+    if (!move_up(stage.path(), folder, names)) return cannot_write(written);
+  } else {
+    fs::rename(stage.path(), folder, error);
+    if (error) return cannot_write(written);
+  }
+  return names;
+}
+
+}  // namespace dampward::files
