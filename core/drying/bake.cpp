@@ -68,7 +68,7 @@ struct Warming {
   }
   Duration hold_of(const OvenPart& part, const std::optional<Progress>& progress) const {
     const Duration seams = part.traps_damp ? wet.traps : Duration{};
-    return part.asked && progress ? std::max(seams, hold_needed(*part.body, *progress, side)) : seams;
+    return part.asked && progress ? std::max(seams, hold_needed(*part.body, *progress)) : seams;
   }
 };
 
@@ -95,8 +95,8 @@ void judge(PartBake& outcome, const Watched& watched, const BakePlan& plan,
            const moist_air::HumidAir& shop_air, const DryRules& rules) {
   const OvenPart& part = *watched.part;
   if (part.body) {
-    outcome.residual = residual_after(*part.body, *watched.slowest, plan.hold, Side::safe);
-    outcome.residual_nominal = residual_after(*part.body, *watched.typical, plan.hold, Side::typical);
+    outcome.residual = residual_after(*part.body, *watched.slowest, plan.hold);
+    outcome.residual_nominal = residual_after(*part.body, *watched.typical, plan.hold);
     outcome.moisture =
         sorption_after(*part.body, shop_air, moist_air::brought_to(shop_air, plan.set), *outcome.residual);
     // The hold was solved for this share, so equality only misses by rounding.

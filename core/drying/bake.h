@@ -57,7 +57,7 @@ struct BakePlan {
   PartId weakest_part;
   Duration plateau;              // surfaces wet, at the wet bulb; then the oven's air is aired
   Duration warm_up;              // then until the slowest lump at the coldest place is within 2 K
-  Duration hold;                 // counted from there: the safe side of every range
+  Duration hold;                 // counted from there: 95 % over the ranges, see below
   Duration hold_nominal;         // the same with typical figures
   std::optional<Duration> rule;  // the trade's rule, where it says anything
   KindId slowest_kind;           // of the part that sets the hold; empty where nothing asks for any
@@ -73,11 +73,11 @@ struct BakePlan {
 
 using BakeAnswer = std::variant<BakePlan, NoBake>;
 
-// The bake of one load in one oven with the shop's air: the highest set point, then the times. The cost grows with
-// kinds and parts, not with counts, so a planner may ask it for every load it considers.
-// The hold takes lowest diffusivity, greatest thickness, coldest place of the oven, slowest warming and most surface
-// water all at once. That is a bound of the ranges and stands in for a 95 % quantile, which would lie below it.
-// Heat is not credited with killing anything.
+// The bake of one load in one oven with the shop's air: the highest set point, then the times. The cost grows
+// with kinds and parts, not with counts, so a planner may ask it for every load it considers. The hold is the
+// time that nineteen parts in twenty meet, over the ranges of diffusivity, activation energy and thickness
+// (see `effective_diffusivity`), at the oven's coldest place, with the slowest warming and the most water in
+// seams. Heat is not credited with killing anything.
 // Promise: the load is not empty and counts are above zero.
 BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
                      const moist_air::HumidAir& shop_air, const DryRules& rules = {});

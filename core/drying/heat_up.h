@@ -32,8 +32,8 @@ struct HeatUp {
 // The load's heating with limited power: one node of air and lining, one node a unit, thermostat as an ideal
 // valve that holds the air at the set point once it is there (its swing is reckoned in the peaks).
 //   C dTa/dt = P − G (Ta − room) − Σ n g (Ta − T),   c dT/dt = g (Ta − T)
-// Trapezoidal rule in steps of 20 s. Everything starts at room temperature. Nothing where the load is not warm
-// after two days.
+// Trapezoidal rule in steps of 20 s. Everything starts at room temperature. Nothing where the load is not
+// warm after two days.
 std::optional<HeatUp> heat_up(const OvenHeat& oven, Temperature room, Temperature set,
                               std::span<const OvenLump> load);
 

@@ -40,7 +40,8 @@ Range<Duration> time_constant(const Range<HeatCapacity>& capacity, Area area,
 std::optional<Range<Duration>> heavy_lump_time_constant(const equipment::Kind& kind, const PartsOut& out,
                                                         const MaterialTable& materials, AirMotion motion);
 
-// A body of one temperature after time t in air of another. Good while the Biot number h (V/A)/k is below 0.1.
+// A body of one temperature after time t in air of another. Good while the Biot number h (V/A)/k is below
+// 0.1.
 //   T = Ta + (T0 − Ta) exp(−t/τ)
 Temperature lumped_temperature(Temperature start, Temperature air, Duration time_constant, Duration time);
 

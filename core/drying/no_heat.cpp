@@ -17,17 +17,18 @@ Temperature box_air(const OvenPiece& piece, const moist_air::HumidAir& shop_air,
   return std::max(shop_air.temperature, std::min(box.warm, whole));
 }
 
-// Surface water, then what seams keep; both at the rate of still air in the box.
-Plateau film_time(const OvenPiece& piece, const moist_air::HumidAir& air, Side side) {
+// Surface water as fast as the desiccant takes it, then what seams keep, both in the box's still air.
+Plateau film_time(const OvenPiece& piece, const moist_air::HumidAir& air, Area tray, Side side) {
   const bool safe = side == Side::safe;
-  const bool traps = std::any_of(piece.parts.begin(), piece.parts.end(),
-                                 [](const OvenPart& part) { return part.traps_damp; });
-  const Range<Length>& film = traps ? trapped_film : wiped_film;
-  const WetLoad wet{safe ? piece.wet_surface.high : piece.wet_surface.typical,
-                    surface_convection(piece.flow_length, false, air.temperature)};
-  Plateau plateau = dry_off(wet, safe ? film.high : film.typical, air.temperature, air, well_aired);
-  plateau.water =
-      wet.area * (safe ? wiped_film.high : wiped_film.typical) * (1000 * kilogram_per_cubic_metre);
+  const HeatTransferCoefficient still = surface_convection(piece.flow_length, false, air.temperature);
+  const WetLoad wet{safe ? piece.wet_surface.high : piece.wet_surface.typical, still};
+  const Length film = safe ? wiped_film.high : wiped_film.typical;
+  Plateau plateau = dry_off(wet, film, air.temperature, air, mass_transfer_coefficient(still) * tray);
+  if (std::any_of(piece.parts.begin(), piece.parts.end(),
+                  [](const OvenPart& part) { return part.traps_damp; })) {
+    const Length extra = (safe ? trapped_film.high : trapped_film.typical) - film;
+    plateau.time += dry_off({square_metre, still}, extra, air.temperature, air, well_aired).time;
+  }
   return plateau;
 }
 
@@ -41,8 +42,8 @@ NoHeatPlan dry_without_heat(const OvenPiece& piece, const moist_air::HumidAir& s
   const auto air_at = [&](RelativeHumidity humidity) {
     return moist_air::HumidAir{.temperature = plan.air, .humidity = humidity, .pressure = shop_air.pressure};
   };
-  const Plateau slow = film_time(piece, air_at(box.humidity.high), Side::safe);
-  const Plateau usual = film_time(piece, air_at(box.humidity.typical), Side::typical);
+  const Plateau slow = film_time(piece, air_at(box.humidity.high), box.tray, Side::safe);
+  const Plateau usual = film_time(piece, air_at(box.humidity.typical), box.tray, Side::typical);
   plan.water = slow.water;
   Duration inside, inside_nominal;
   for (const OvenPart& part : piece.parts) {

@@ -12,6 +12,7 @@ namespace dampward::drying {
 // The dry box for what must not be baked. Estimates: a humidity card in the box settles its air.
 struct DryBox {
   Temperature warm = Temperature::celsius(40);  // a warm cabinet's air, where every part allows it
+  Area tray = 0.1 * square_metre;  // of spread desiccant a unit; its still air slows the vapour down
   Range<RelativeHumidity> humidity = {
       RelativeHumidity::percent(10), RelativeHumidity::percent(20),
       RelativeHumidity::percent(30)};  // kept by desiccant, changed or regenerated in time

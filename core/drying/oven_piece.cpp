@@ -50,9 +50,8 @@ std::optional<DryingBody> body_of(const equipment::Part& part, const materials::
   body.path = {path(thickness.low), path(thickness.typical), path(thickness.high)};
   body.diffusion = *material.diffusion;
   body.isotherm = material.isotherm;
-  const double fourier = fourier_for_residual(part.shape, rules.porous_residual);
-  body.needed = {fourier * (body.path.low * body.path.low), fourier * (body.path.typical * body.path.typical),
-                 fourier * (body.path.high * body.path.high)};
+  body.needed =
+      fourier_for_residual(part.shape, rules.porous_residual) * (body.path.typical * body.path.typical);
   return body;
 }
 

@@ -25,7 +25,7 @@ struct DryingBody {
   Range<Length> path;  // L of the Fourier number
   materials::MoistureDiffusion diffusion;
   materials::Isotherm isotherm = materials::Isotherm::none;
-  Range<Area> needed;  // ∫ D dt until the rule for porous parts is met
+  Area needed;  // ∫ D dt until the rule for porous parts is met, at typical thickness
 };
 
 // One part that stays in the oven.

@@ -1,24 +1,28 @@
 #include "core/drying/part_drying.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/materials/diffusivity.h"
 #include "core/materials/isotherm.h"
 #include "core/numerics/integrate.h"
 
 namespace dampward::drying {
-namespace {
 
-Diffusivity diffusivity(const materials::MoistureDiffusion& diffusion, Temperature at, Side side) {
-  const Range<Diffusivity> range = materials::diffusivity(diffusion, at);
-  return side == Side::safe ? range.low : range.typical;
+Diffusivity effective_diffusivity(const DryingBody& body, Temperature at, Side side) {
+  const Range<Diffusivity> here = materials::diffusivity(body.diffusion, at);
+  if (side == Side::typical) return here.typical;
+  const Range<Diffusivity>& known = body.diffusion.diffusivity.value;
+  const double both = std::log(here.typical / here.low), figure = std::log(known.typical / known.low);
+  const double thickness = 2 * std::log(body.path.high / body.path.typical);
+  return here.typical * std::exp(-std::hypot(figure, both - figure, thickness));
 }
 
-}  // namespace
-
-Area diffused(const materials::MoistureDiffusion& diffusion, const TemperatureCurve& curve, Side side) {
+Area diffused(const DryingBody& body, const TemperatureCurve& curve, Side side) {
   double sum = 0;
-  const auto rate = [&](double time) { return diffusivity(diffusion, curve.at(time * second), side).si(); };
+  const auto rate = [&](double time) {
+    return effective_diffusivity(body, curve.at(time * second), side).si();
+  };
   for (std::size_t i = 1; i < curve.points().size(); ++i) {
     sum += numerics::integral(rate, curve.points()[i - 1].time.si(), curve.points()[i].time.si());
   }
@@ -26,17 +30,16 @@ Area diffused(const materials::MoistureDiffusion& diffusion, const TemperatureCu
 }
 
 Progress progress_after(const DryingBody& body, const TemperatureCurve& warm_up, Side side) {
-  return {diffused(body.diffusion, warm_up, side),
-          diffusivity(body.diffusion, warm_up.points().back().temperature, side)};
+  return {diffused(body, warm_up, side),
+          effective_diffusivity(body, warm_up.points().back().temperature, side)};
 }
 
-Duration hold_needed(const DryingBody& body, const Progress& progress, Side side) {
-  const Area needed = side == Side::safe ? body.needed.high : body.needed.typical;
-  return std::max(Duration{}, (needed - progress.diffused) / progress.rate);
+Duration hold_needed(const DryingBody& body, const Progress& progress) {
+  return std::max(Duration{}, (body.needed - progress.diffused) / progress.rate);
 }
 
-double residual_after(const DryingBody& body, const Progress& progress, Duration hold, Side side) {
-  const Length path = side == Side::safe ? body.path.high : body.path.typical;
+double residual_after(const DryingBody& body, const Progress& progress, Duration hold) {
+  const Length path = body.path.typical;
   return residual_share(body.shape, (progress.diffused + progress.rate * hold) / (path * path));
 }
 
@@ -50,8 +53,7 @@ std::optional<Sorption> sorption_after(const DryingBody& body, const moist_air::
 }
 
 Duration time_to_dry(const DryingBody& body, Temperature at, Side side) {
-  return (side == Side::safe ? body.needed.high : body.needed.typical) /
-         diffusivity(body.diffusion, at, side);
+  return body.needed / effective_diffusivity(body, at, side);
 }
 
 }  // namespace dampward::drying

@@ -9,16 +9,24 @@
 
 namespace dampward::drying {
 
-// Which end of the ranges a figure stands on.
+// Which figure of the ranges is meant.
 enum class Side {
   typical,
-  safe,  // lowest diffusivity through the greatest thickness
+  safe,  // the slow one: nineteen parts in twenty are quicker
 };
 
-// ∫ D(T) dt along a part's own temperature: with it the series for constant D hold exactly, as long as the
-// part is warm all through (Crank 1975 sect. 7.1, from memory). Three Gauss points on each straight piece of
-// the curve.
-Area diffused(const materials::MoistureDiffusion& diffusion, const TemperatureCurve& curve, Side side);
+// How fast water leaves the body at this temperature, as the diffusivity a body of typical thickness would
+// have.
+//   typical  D(T)
+//   safe     D(T) · exp(−√(ln²(D/D_low) + ln²(effect of E_low or E_high at T) + ln²((L_high/L)²)))
+// Taking each end of a range as the one-in-twenty value of an independent log-normal factor, the safe figure
+// is the one-in-twenty value of the drying. That the ends are such values is an estimate.
+Diffusivity effective_diffusivity(const DryingBody& body, Temperature at, Side side);
+
+// ∫ D dt along a part's own temperature: with it the series for constant D hold exactly, as long as the part
+// is warm all through (Crank 1975 sect. 7.1, from memory). Three Gauss points on each straight piece of the
+// curve.
+Area diffused(const DryingBody& body, const TemperatureCurve& curve, Side side);
 
 // How far a body has come once the load is warm, and how fast it goes on at that temperature.
 struct Progress {
@@ -28,10 +36,10 @@ struct Progress {
 Progress progress_after(const DryingBody& body, const TemperatureCurve& warm_up, Side side);
 
 // Time from there until the body meets the rule it was made with; zero where the warming was enough.
-Duration hold_needed(const DryingBody& body, const Progress& progress, Side side);
+Duration hold_needed(const DryingBody& body, const Progress& progress);
 
 // Share of removable moisture left this long after.
-double residual_after(const DryingBody& body, const Progress& progress, Duration hold, Side side);
+double residual_after(const DryingBody& body, const Progress& progress, Duration hold);
 
 // Water in a part over its dry mass, where its isotherm is known.
 struct Sorption {

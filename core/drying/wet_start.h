@@ -18,8 +18,8 @@ struct WetStart {
   Duration traps;  // what seams, sockets and screw holes need beyond that; zero where the load has none
 };
 
-// Longer of two: what surface and fresh air let go (`dry_off`), and what the heater can pay for, with half the
-// loss at the set point taken off while the oven is on its way; then the airing to `driest_needed`.
+// Longer of two: what surface and fresh air let go (`dry_off`), and what the heater can pay for, with half
+// the loss at the set point taken off while the oven is on its way; then the airing to `driest_needed`.
 // Promise: the shop's air brought to the set point is drier than that.
 WetStart wet_start(std::span<const LoadUnits> load, const shop::Oven& oven, const OvenHeat& heat,
                    Temperature set, const moist_air::HumidAir& shop_air, RelativeHumidity driest_needed,

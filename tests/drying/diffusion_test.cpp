@@ -127,17 +127,18 @@ TEST_CASE("three hours at 71 °C take 22.7 % of its water from a 1.6 mm epoxy sh
   sheet.needed = fourier_for_residual(Shape::plate, 0.1) * (0.8 * millimetre * (0.8 * millimetre));
   const Progress warm =
       progress_after(sheet, TemperatureCurve({{Duration{}, Temperature::celsius(71.1)}}), Side::typical);
-  CHECK(1 - residual_after(sheet, warm, 3 * hour, Side::typical) == doctest::Approx(0.227).epsilon(0.003));
-  CHECK(1 - residual_after(sheet, warm, 24 * hour, Side::typical) == doctest::Approx(0.634).epsilon(0.003));
-  CHECK(hold_needed(sheet, warm, Side::typical).in(hour) == doctest::Approx(63.1).epsilon(0.003));
+  CHECK(1 - residual_after(sheet, warm, 3 * hour) == doctest::Approx(0.227).epsilon(0.003));
+  CHECK(1 - residual_after(sheet, warm, 24 * hour) == doctest::Approx(0.634).epsilon(0.003));
+  CHECK(hold_needed(sheet, warm).in(hour) == doctest::Approx(63.1).epsilon(0.003));
   CHECK(time_to_dry(sheet, Temperature::celsius(71.1), Side::typical).in(hour) ==
         doctest::Approx(63.1).epsilon(0.003));
 }
 
 TEST_CASE("drying along a warming curve equals many short stretches at constant temperature") {
-  const materials::MoistureDiffusion diffusion{sample::figure(Diffusivity::si(1e-9)),
-                                               Temperature::celsius(71),
-                                               sample::figure(43 * kilojoule_per_mole)};
+  DryingBody body;
+  body.path = millimetre;
+  body.diffusion = {sample::figure(Diffusivity::si(1e-9)), Temperature::celsius(71),
+                    sample::figure(43 * kilojoule_per_mole)};
   const TemperatureCurve curve({{Duration{}, Temperature::celsius(30)},
                                 {1 * hour, Temperature::celsius(60)},
                                 {2 * hour, Temperature::celsius(68)}});
@@ -147,5 +148,32 @@ TEST_CASE("drying along a warming curve equals many short stretches at constant 
     const Temperature at = curve.at((i + 0.5) * 2 * hour / steps);
     sum += 7200.0 / steps * 1e-9 * std::exp(-43e3 / 8.314462618 * (1 / at.kelvins() - 1 / 344.15));
   }
-  CHECK(diffused(diffusion, curve, Side::typical).si() == doctest::Approx(sum).epsilon(1e-6));
+  CHECK(diffused(body, curve, Side::typical).si() == doctest::Approx(sum).epsilon(1e-6));
+}
+
+TEST_CASE(
+    "independent doubts combine: the safe drying is slower than each doubt alone, and not as slow as all at "
+    "once") {
+  const auto slowness = [](Range<double> diffusivity, Range<double> energy_kj, Range<double> path_mm) {
+    DryingBody body;
+    body.path = {path_mm.low * millimetre, path_mm.typical * millimetre, path_mm.high * millimetre};
+    body.diffusion = {
+        sample::figure(Diffusivity::si(diffusivity.low), Diffusivity::si(diffusivity.typical),
+                       Diffusivity::si(diffusivity.high)),
+        Temperature::celsius(71),
+        sample::figure(energy_kj.low * kilojoule_per_mole, energy_kj.typical * kilojoule_per_mole,
+                       energy_kj.high * kilojoule_per_mole)};
+    body.needed = Area::si(1e-7);
+    const auto time = [&](Side side) { return time_to_dry(body, Temperature::celsius(50), side); };
+    return time(Side::safe) / time(Side::typical);
+  };
+  const Range<double> wide = {1e-10, 1e-9, 3e-9}, energy = {30, 43, 50}, path = {2, 3, 4};
+  CHECK(slowness(1e-9, 43, 3) == doctest::Approx(1));
+  CHECK(slowness(wide, 43, 3) == doctest::Approx(10));
+  CHECK(slowness(1e-9, 43, path) == doctest::Approx(16.0 / 9));
+  const double by_energy = slowness(1e-9, energy, 3), all = slowness(wide, energy, path);
+  CHECK(by_energy > 1.1);
+  CHECK(all > 10);
+  CHECK(all < 10 * by_energy * 16 / 9);
+  CHECK(std::log(all) == doctest::Approx(std::hypot(std::log(10), std::log(by_energy), std::log(16.0 / 9))));
 }
