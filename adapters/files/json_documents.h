@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+
+#include "core/base/problem.h"
+
+namespace dampward::workbench {
+struct ExposureReport;
+struct Plan;
+struct SelfCheck;
+}  // namespace dampward::workbench
+
+namespace dampward::files {
+
+// One JSON document each, ended by a newline. Always SI: every number's key ends in its unit, an unknown value is null
+// beside a reason, times are ISO 8601 with offset. docs/cli.md names every key.
+std::string plan_json(const workbench::Plan& plan);
+std::string exposure_json(const workbench::ExposureReport& report);
+std::string selfcheck_json(const workbench::SelfCheck& check);
+// For verbs whose whole answer is whether something was at fault: `faults[]` and `warnings[]`, either may be empty.
+std::string faults_json(const Problems& faults, const Problems& warnings = {});
+
+}  // namespace dampward::files

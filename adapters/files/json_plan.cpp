@@ -1,0 +1,193 @@
+#include "adapters/files/json_documents.h"
+#include "adapters/files/json_values.h"
+#include "workbench/plan.h"
+
+namespace dampward::files {
+namespace {
+
+using workbench::Plan;
+
+double hours(Duration time) { return rounded(time.in(hour), 2); }
+double minutes(Duration time) { return rounded(time.in(minute), 1); }
+double celsius(Temperature t) { return rounded(t.celsius(), 1); }
+
+Json load_json(const workbench::Load& load, const Plan& plan) {
+  Json parts = Json::array();
+  for (const workbench::PartInOven& part : load.parts) {
+    Json told = {{"unit", part.unit.text},
+                 {"part", part.part.text},
+                 {"name", part.name},
+                 {"peak_c", celsius(part.peak)},
+                 {"limit_c", celsius(part.limit)},
+                 {"margin_c", rounded((part.limit - part.peak).in(kelvin), 1)},
+                 {"limit_source", part.limit_source},
+                 {"target", part.target},
+                 {"asked", part.asked},
+                 {"dry", part.dry},
+                 {"residual_pct", part.residual ? Json(rounded(*part.residual * 100, 1)) : Json(nullptr)}};
+    if (!part.residual) told["residual_pct_reason"] = part.target == "surface" ? "it takes up next to no water" : part.note;
+    told["note"] = part.note;
+    parts.push_back(told);
+  }
+  Json json = {{"id", load.id},
+               {"oven", load.oven.text},
+               {"units", texts(load.units)},
+               {"set_point_c", celsius(load.set_point)},
+               {"warm_up_min", minutes(load.warm_up)},
+               {"hold_h", hours(load.hold)},
+               {"hold_nominal_h", hours(load.hold_nominal)},
+               {"rule_h", load.rule ? Json(hours(*load.rule)) : Json(nullptr)}};
+  if (!load.rule) json["rule_h_reason"] = "the trade's linear rule is not carried below 49 °C or above 71 °C";
+  json.update({{"weakest_unit", load.weakest_unit.text},
+               {"weakest_part", load.weakest_part.text},
+               {"starts_at", iso_text(load.starts, plan.clock)},
+               {"first_out_at", iso_text(load.first_out, plan.clock)},
+               {"last_out_at", iso_text(load.last_out, plan.clock)},
+               {"parts", parts}});
+  return json;
+}
+
+Json window_json(const workbench::Window& window, const Plan& plan) {
+  const auto at = [&](Duration after) {
+    return iso_text(window.leaves_oven + std::chrono::seconds(static_cast<long>(after.in(second))), plan.clock);
+  };
+  return {{"unit", window.unit.text},
+          {"leaves_oven_at", iso_text(window.leaves_oven, plan.clock)},
+          {"first_coat_at", iso_text(window.first_coat, plan.clock)},
+          {"opens_after_min", minutes(window.opens_after)},
+          {"opens_at", at(window.opens_after)},
+          {"opened_by", window.opened_by},
+          {"closes_after_min", minutes(window.closes_after)},
+          {"closes_at", at(window.closes_after)},
+          {"closed_by", window.closed_by},
+          {"window_min", minutes(window.closes_after - window.opens_after)},
+          {"trade_opens_after_min", minutes(window.trade_opens_after)}};
+}
+
+Json step_json(const workbench::UnitStep& step, const Plan& plan) {
+  return {{"id", step.id},
+          {"title", step.title},
+          {"reason", step.reason},
+          {"skill", step.skill},
+          {"attendance", step.attendance},
+          {"length_min", range_json(step.length, minute, 0)},
+          {"starts_at", iso_text(step.starts, plan.clock)},
+          {"ends_at", iso_text(step.ends, plan.clock)},
+          {"people", texts(step.people)},
+          {"station", step.station}};
+}
+
+Json unit_json(const workbench::UnitPlan& unit, const Plan& plan) {
+  Json steps = Json::array();
+  for (const auto& step : unit.steps) steps.push_back(step_json(step, plan));
+  Json json = {{"unit", unit.unit.text},
+               {"kind", unit.kind.text},
+               {"way", unit.way},
+               {"way_reason", unit.way_reason},
+               {"no_heat", unit.no_heat},
+               {"no_heat_reason", unit.no_heat_reason},
+               {"load", unit.load.empty() ? Json(nullptr) : Json(unit.load)}};
+  if (unit.load.empty()) json["reason"] = unit.no_heat_reason;
+  json["measure"] = unit.measure;
+  json["measure_saves_h"] = unit.saves ? Json(hours(*unit.saves)) : Json(nullptr);
+  if (!unit.saves) json["measure_saves_h_reason"] = "no measurement would raise its limit";
+  json.update({{"out_before_heat", unit.out_before_heat},
+               {"mask", unit.mask},
+               {"tighten", unit.tighten},
+               {"loosen", unit.loosen},
+               {"touch_up", unit.touch_up},
+               {"coats", unit.coats},
+               {"lacquer_l", range_json(unit.lacquer, litre, 3)},
+               {"thinner_l", range_json(unit.thinner, litre, 3)},
+               {"done_at", iso_text(unit.done, plan.clock)},
+               {"due_at", unit.due ? Json(iso_text(*unit.due, plan.clock)) : Json(nullptr)},
+               {"notes", unit.notes},
+               {"steps", steps}});
+  if (!unit.due) json["due_at_reason"] = "the queue gives no due date";
+  return json;
+}
+
+Json late_json(const Plan& plan) {
+  Json late = Json::array();
+  for (const auto& unit : plan.units) {
+    if (!unit.due || unit.done <= *unit.due) continue;
+    late.push_back({{"unit", unit.unit.text},
+                    {"due_at", iso_text(*unit.due, plan.clock)},
+                    {"done_at", iso_text(unit.done, plan.clock)},
+                    {"late_h", rounded(std::chrono::duration<double, std::ratio<3600>>(unit.done - *unit.due).count(), 1)}});
+  }
+  return late;
+}
+
+Json room_json(const workbench::RoomAir& room) {
+  Json json = {{"place", room.place},
+               {"lower_limit_pct", room.lower_limit ? Json(rounded(room.lower_limit->percent(), 3)) : Json(nullptr)}};
+  if (!room.lower_limit) json["reason"] = "the lacquer's composition is not known";
+  json.update({{"allowed_lfl_pct", rounded(room.limit_share * 100, 1)},
+               {"peak_lfl_pct", rounded(room.worst_share * 100, 1)},
+               {"fan_m3_per_min", rounded(room.fan.in(cubic_metre_per_minute), 1)},
+               {"fan_fire_m3_per_min", rounded(room.fan_fire.in(cubic_metre_per_minute), 1)},
+               {"fan_people_m3_per_min",
+                room.fan_people ? Json(rounded(room.fan_people->in(cubic_metre_per_minute), 1)) : Json(nullptr)},
+               {"exposure_index", room.exposure_index ? Json(rounded(*room.exposure_index, 2)) : Json(nullptr)},
+               {"respirator", room.respirator},
+               {"because", room.because}});
+  return json;
+}
+
+}  // namespace
+
+std::string plan_json(const Plan& plan) {
+  Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
+       treated = Json::array(), cautions = Json::array();
+  for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
+  for (const auto& window : plan.windows) windows.push_back(window_json(window, plan));
+  for (const auto& refusal : plan.refused) {
+    refused.push_back({{"unit", refusal.unit.text},
+                       {"kind", refusal.kind.text},
+                       {"reason", refusal.reason},
+                       {"settle", refusal.settle}});
+  }
+  for (const auto& need : plan.stock) {
+    stock.push_back({{"item", need.item},
+                     {"needed_l", range_json(need.needed, litre, 2)},
+                     {"in_stock_l", rounded(need.in_stock.in(litre), 2)},
+                     {"lots", texts(need.lots)},
+                     {"short", need.is_short}});
+  }
+  for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
+  for (const auto& caution : plan.cautions) {
+    cautions.push_back({{"id", caution.id.text},
+                        {"step", caution.step},
+                        {"text", caution.text},
+                        {"guard", caution.guard},
+                        {"stop_sign", caution.stop_sign},
+                        {"effect", caution.effect},
+                        {"source", caution.source},
+                        {"defer", caution.defer}});
+  }
+  return document({{"verb", "plan"},
+                   {"shop", plan.shop},
+                   {"from", iso_text(plan.from, plan.clock)},
+                   {"units", plan.queued},
+                   {"treated", plan.units.size()},
+                   {"oven_loads", plan.loads.size()},
+                   {"refused", refused},
+                   {"late", late_json(plan)},
+                   {"air",
+                    {{"temperature_c", celsius(plan.air.temperature)},
+                     {"humidity_pct", rounded(plan.air.humidity.percent(), 1)},
+                     {"dew_point_c", celsius(plan.air.dew_point)},
+                     {"because", plan.air.because}}},
+                   {"loads", loads},
+                   {"windows", windows},
+                   {"lacquer", plan.lacquer_name},
+                   {"stock", stock},
+                   {"rooms", Json::array({room_json(plan.room)})},
+                   {"treatments", treated},
+                   {"warnings", plan.warnings},
+                   {"cautions", cautions},
+                   {"faults", Json::array()}});
+}
+
+}  // namespace dampward::files

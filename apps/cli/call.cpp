@@ -1,0 +1,113 @@
+#include "apps/cli/call.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include "adapters/files/json_documents.h"
+#include "core/base/text.h"
+
+namespace dampward::cli {
+namespace {
+
+const std::vector<std::string> verb_names = {"start", "proofread", "plan", "exposure", "selfcheck"};
+
+// What CLI11 found wrong, with what would be right.
+Problem wrong_arguments(const CLI::App& app, const std::vector<std::string>& arguments, const std::string& found) {
+  Problem problem{{"command line"}, found, "one of the verbs and options of docs/cli.md",
+                  "Ask for help with: dampward --help"};
+  const bool verb_given = !app.get_subcommands().empty();
+  if (!verb_given && !arguments.empty() && !arguments.front().starts_with("-")) {
+    problem.found = "\"" + arguments.front() + "\" where a verb belongs";
+    problem.expected = "one of " + listed(verb_names);
+    const std::string guess = did_you_mean(arguments.front(), verb_names);
+    if (!guess.empty()) problem.next = guess;
+  } else if (verb_given) {
+    problem.next = "Ask for help with: dampward " + app.get_subcommands().front()->get_name() + " --help";
+  }
+  return problem;
+}
+
+Answer refused(const Problem& problem, bool json) {
+  Answer answer{"", to_text(problem) + "\n", ExitCode::input_at_fault};
+  if (json) answer.out = files::faults_json({problem});
+  return answer;
+}
+
+std::string one_line(std::string text) {
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  return text;
+}
+
+}  // namespace
+
+Reading read_call(const std::vector<std::string>& arguments) {
+  Reading reading;
+  Call& call = reading.call;
+  CLI::App app{"Dampward plans the drying and lacquering of electronic equipment in hot, damp places.\n"
+               "It plans and permits nothing: local codes and licensed practice decide.",
+               "dampward"};
+  app.set_version_flag("--version", DAMPWARD_VERSION);
+  app.require_subcommand(1);
+
+  const auto add_json = [&](CLI::App* verb) {
+    verb->add_flag("--json", call.json, "print one JSON document on standard output (always SI units)");
+  };
+  const auto add_units = [&](CLI::App* verb) {
+    const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric}, {"us", UnitSystem::us}};
+    verb->add_option("--units", call.units, "metric (default) or us")
+        ->transform(CLI::CheckedTransformer(systems, CLI::ignore_case))
+        ->type_name("metric|us");
+  };
+
+  CLI::App* start = app.add_subcommand("start", "write a commented starter folder");
+  start->add_option("DIR", call.folder, "folder to make; it must not exist or be empty")->required();
+  start->add_flag("--example", call.example, "the demo workshop instead of the starter");
+  add_json(start);
+
+  CLI::App* proofread = app.add_subcommand("proofread", "read a shop folder and name every fault in it");
+  proofread->add_option("DIR", call.folder, "the shop folder")->required();
+  add_json(proofread);
+
+  CLI::App* plan = app.add_subcommand("plan", "plan the treatment of everything in the queue");
+  plan->add_option("DIR", call.folder, "the shop folder")->required();
+  plan->add_option("--from", call.from, "when work starts, e.g. \"2026-11-30 07:00\" (default: the queue's own start)")
+      ->type_name("TIME");
+  add_units(plan);
+  add_json(plan);
+
+  CLI::App* exposure = app.add_subcommand("exposure", "what a climate does to stored equipment");
+  CLI::Option* folder = exposure->add_option("DIR", call.folder, "a shop folder that names its weather file");
+  exposure->add_option("--weather", call.weather, "an EPW, TMY3 CSV or NSRDB CSV file")
+      ->type_name("FILE")
+      ->excludes(folder);
+  add_units(exposure);
+  add_json(exposure);
+
+  CLI::App* selfcheck = app.add_subcommand("selfcheck", "hold every model against the published values it rests on");
+  add_json(selfcheck);
+
+  // CLI11 takes its arguments from the back.
+  std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
+  const bool json_wanted = std::find(arguments.begin(), arguments.end(), "--json") != arguments.end();
+  try {
+    app.parse(reversed);
+  } catch (const CLI::Success&) {
+    const bool version = std::find(arguments.begin(), arguments.end(), "--version") != arguments.end();
+    const auto asked = app.get_subcommands();
+    reading.ends_with = Answer{version         ? std::string("dampward ") + DAMPWARD_VERSION + "\n"
+                               : asked.empty() ? app.help()
+                                               : asked.front()->help(),
+                               "", ExitCode::done};
+    return reading;
+  } catch (const CLI::ParseError& error) {
+    reading.ends_with = refused(wrong_arguments(app, arguments, one_line(error.what())), json_wanted);
+    return reading;
+  }
+  call.verb = app.get_subcommands().front()->get_name();
+  if (call.verb == "exposure" && call.folder.empty() && call.weather.empty()) {
+    reading.ends_with = refused(wrong_arguments(app, arguments, "neither a folder nor --weather FILE"), json_wanted);
+  }
+  return reading;
+}
+
+}  // namespace dampward::cli

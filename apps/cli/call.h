@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "apps/cli/exit_code.h"
+#include "apps/cli/unit_text.h"
+
+namespace dampward::cli {
+
+// What a person asked for on the command line.
+struct Call {
+  std::string verb;
+  std::string folder;         // start, proofread, plan, exposure (or empty)
+  std::string weather;        // exposure --weather
+  std::string from;           // plan --from, as written
+  bool example = false;       // start --example
+  bool json = false;
+  UnitSystem units = UnitSystem::metric;
+};
+
+// Text for standard output and standard error, and how the program ends.
+struct Answer {
+  std::string out;
+  std::string err;
+  ExitCode code = ExitCode::done;
+};
+
+// The call written in the arguments (without the program's name), or the answer that ends the program at once
+// (help, version, or what is wrong with the arguments).
+struct Reading {
+  Call call;
+  std::optional<Answer> ends_with;
+};
+Reading read_call(const std::vector<std::string>& arguments);
+
+}  // namespace dampward::cli

@@ -1,0 +1,176 @@
+#include "apps/cli/plan_summary.h"
+
+#include <algorithm>
+
+#include "apps/cli/page_text.h"
+#include "core/base/format.h"
+
+namespace dampward::cli {
+namespace {
+
+using workbench::Plan;
+
+constexpr std::size_t page_width = 80;
+constexpr std::size_t page_lines = 40;
+
+std::string day_and_clock(Instant instant, const WallClock& clock) {
+  static constexpr const char* names[] = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+  const LocalTime local = clock.local(instant);
+  const auto day = std::chrono::floor<std::chrono::days>(local);
+  return format("{} {}", names[std::chrono::weekday(day).c_encoding()], clock_text(local));
+}
+
+bool is_late(const workbench::UnitPlan& unit) { return unit.due && unit.done > *unit.due; }
+
+// A titled part of the page. Each entry is one or more lines that stay together.
+struct Part {
+  std::string title;
+  std::vector<std::vector<std::string>> entries;
+  std::size_t least = 1;  // entries that are shown however full the page is
+};
+
+Part loads_part(const Plan& plan, const UnitText& units) {
+  Part part{"OVEN LOADS  (set point, hold on the safe side, in, first out, weakest part)", {}, plan.loads.size()};
+  for (const auto& load : plan.loads) {
+    part.entries.push_back({fitted(
+        format(" {} {} {} {} {} {} {} x{}", fitted(load.id, 4), fitted(load.oven.text, 9),
+               fitted(units.temperature(load.set_point), 6), fitted(units.hours(load.hold), 6),
+               day_and_clock(load.starts, plan.clock), day_and_clock(load.first_out, plan.clock),
+               fitted(format("{} {}", load.weakest_unit.text, load.weakest_name), 30), load.units.size()),
+        page_width)});
+  }
+  return part;
+}
+
+Part refused_part(const Plan& plan) {
+  Part part{"NOT SAFE TO TREAT", {}, 3};
+  for (const auto& refusal : plan.refused) {
+    part.entries.push_back(
+        wrapped(format(" {}: {} {}", refusal.unit.text, refusal.reason, refusal.settle), page_width, 3));
+  }
+  return part;
+}
+
+Part no_heat_part(const Plan& plan, const UnitText& units) {
+  Part part{"DRIED WITHOUT THE OVEN", {}, 2};
+  for (const auto& unit : plan.units) {
+    if (!unit.no_heat) continue;
+    std::string text = format(" {}: {}", unit.unit.text, unit.no_heat_reason);
+    if (!unit.measure.empty()) {
+      text += " " + unit.measure + (unit.saves ? " would save " + units.hours(*unit.saves) + "." : "");
+    }
+    part.entries.push_back(wrapped(text, page_width, 3));
+  }
+  return part;
+}
+
+Part late_part(const Plan& plan) {
+  Part part{"LATE BUT SAFE", {}, 3};
+  for (const auto& unit : plan.units) {
+    if (!is_late(unit)) continue;
+    part.entries.push_back({format(" {}: ready {}, due by {}", unit.unit.text, day_and_clock(unit.done, plan.clock),
+                                   day_and_clock(*unit.due, plan.clock))});
+  }
+  return part;
+}
+
+Part tight_part(const Plan& plan) {
+  Part part{"TIGHT OR IN DOUBT", {}, 4};
+  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" - " + warning, page_width, 3));
+  return part;
+}
+
+Part stock_part(const Plan& plan, const UnitText& units) {
+  Part part{"LACQUER AND THINNER", {}, plan.stock.size()};
+  for (const auto& need : plan.stock) {
+    part.entries.push_back({fitted(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
+                                          units.volume(need.in_stock), need.is_short ? "  SHORT" : ""),
+                                   page_width)});
+  }
+  return part;
+}
+
+Part air_part(const Plan& plan, const UnitText& units) {
+  Part part{"AIR AND PEOPLE", {}, 2};
+  const auto& room = plan.room;
+  part.entries.push_back(wrapped(
+      format(" {}: vapour at worst {} % of its lower flammable limit (at most {} %); fan {}, fire needs {}, "
+             "people need {}.",
+             room.place, room.lower_limit ? fixed(room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
+             units.flow(room.fan), units.flow(room.fan_fire), room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
+      page_width, 3));
+  part.entries.push_back(wrapped(" Respirator at the gun: " + room.respirator, page_width, 3));
+  return part;
+}
+
+std::vector<std::string> head(const Plan& plan, const UnitText& units) {
+  const auto late = std::count_if(plan.units.begin(), plan.units.end(), is_late);
+  const auto cold = std::count_if(plan.units.begin(), plan.units.end(), [](const auto& u) { return u.no_heat; });
+  std::vector<std::string> lines = wrapped("Treatment plan for " + plan.shop, page_width, 2);
+  lines.push_back(format("from {} {}: {} units queued, {} treated ({} loads, {} without heat), {} refused, {} late",
+                         iso_text(Date(std::chrono::floor<std::chrono::days>(plan.clock.local(plan.from)))),
+                         clock_text(plan.clock.local(plan.from)), plan.queued, plan.units.size(), plan.loads.size(),
+                         cold, plan.refused.size(), late));
+  for (const auto& line : wrapped(format("air {}, {} %, dew point {}: {}", units.temperature(plan.air.temperature),
+                                         fixed(plan.air.humidity.percent(), 0), units.temperature(plan.air.dew_point),
+                                         plan.air.because),
+                                  page_width, 2)) {
+    lines.push_back(line);
+  }
+  return lines;
+}
+
+std::size_t height(const Part& part, std::size_t shown) {
+  if (part.entries.empty()) return 0;
+  std::size_t lines = 1 + (shown < part.entries.size() ? 1 : 0);
+  for (std::size_t i = 0; i < shown; ++i) lines += part.entries[i].size();
+  return lines;
+}
+
+// How many entries of each part fit: every part starts whole and the longest gives way, entry by entry, down to its
+// least; then any part does.
+std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room) {
+  std::vector<std::size_t> shown;
+  for (const Part& part : parts) shown.push_back(part.entries.size());
+  const auto total = [&] {
+    std::size_t lines = 0;
+    for (std::size_t i = 0; i < parts.size(); ++i) lines += height(parts[i], shown[i]);
+    return lines;
+  };
+  for (bool keep_least : {true, false}) {
+    while (total() > room) {
+      std::size_t longest = parts.size();
+      for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (shown[i] <= (keep_least ? parts[i].least : 0)) continue;
+        if (longest == parts.size() || height(parts[i], shown[i]) > height(parts[longest], shown[longest])) longest = i;
+      }
+      if (longest == parts.size()) break;
+      --shown[longest];
+    }
+  }
+  return shown;
+}
+
+}  // namespace
+
+std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
+  std::vector<std::string> lines = head(plan, units);
+  const std::string last = "Cautions for every step, parts, people and times: the same command with --json.";
+  const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan), no_heat_part(plan, units),
+                                   late_part(plan),         tight_part(plan),   stock_part(plan, units),
+                                   air_part(plan, units)};
+  const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const Part& part = parts[i];
+    if (part.entries.empty()) continue;
+    lines.push_back(part.title);
+    for (std::size_t entry = 0; entry < shown[i]; ++entry) {
+      lines.insert(lines.end(), part.entries[entry].begin(), part.entries[entry].end());
+    }
+    if (shown[i] < part.entries.size()) lines.push_back(format("   and {} more", part.entries.size() - shown[i]));
+  }
+  lines.push_back(last);
+  return lines;
+}
+
+}  // namespace dampward::cli

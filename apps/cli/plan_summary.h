@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "apps/cli/unit_text.h"
+#include "workbench/plan.h"
+
+namespace dampward::cli {
+
+// What runs when, what is tight, short and unsafe, and why: at most 40 lines of 80 columns. Where more would have to
+// be said, the last line of a part says how much and where to read it.
+std::vector<std::string> plan_summary(const workbench::Plan& plan, const UnitText& units);
+
+}  // namespace dampward::cli

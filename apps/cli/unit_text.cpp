@@ -1,0 +1,37 @@
+#include "apps/cli/unit_text.h"
+
+#include "core/base/format.h"
+
+namespace dampward::cli {
+namespace {
+
+std::string joined(double value, int digits, const char* unit) { return fixed(value, digits) + "\u00A0" + unit; }
+
+}  // namespace
+
+std::string UnitText::temperature(Temperature t) const {
+  return us_ ? joined(t.fahrenheit(), 0, "°F") : joined(t.celsius(), 0, "°C");
+}
+
+std::string UnitText::step(TemperatureStep step) const {
+  return us_ ? joined(step.in(fahrenheit_step), 1, "°F") : joined(step.in(kelvin), 1, "K");
+}
+
+std::string UnitText::hours(Duration time) const { return joined(time.in(hour), 1, "h"); }
+
+std::string UnitText::minutes(Duration time) const { return joined(time.in(minute), 0, "min"); }
+
+std::string UnitText::volume(Volume volume) const {
+  return us_ ? joined(volume.in(us_gallon), 2, "gal") : joined(volume.in(litre), 2, "L");
+}
+
+std::string UnitText::volume(const Range<Volume>& range) const {
+  const Volume unit = us_ ? us_gallon : litre;
+  return fixed(range.low.in(unit), 1) + " to " + joined(range.high.in(unit), 1, us_ ? "gal" : "L");
+}
+
+std::string UnitText::flow(VolumeFlow flow) const {
+  return us_ ? joined(flow.in(cubic_foot_per_minute), 0, "cfm") : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
+}
+
+}  // namespace dampward::cli

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+
+#include "core/quantity/quantity.h"
+#include "core/quantity/range.h"
+#include "core/quantity/temperature.h"
+
+namespace dampward::cli {
+
+enum class UnitSystem { metric, us };
+
+// Quantities as a person reads them: number, no-break space, unit. Rounded for reading, never for computing.
+class UnitText {
+ public:
+  explicit UnitText(UnitSystem system) : us_(system == UnitSystem::us) {}
+
+  std::string temperature(Temperature t) const;       // 71 °C, 160 °F
+  std::string step(TemperatureStep step) const;       // 5 K, 9 °F
+  std::string hours(Duration time) const;             // 3.5 h
+  std::string minutes(Duration time) const;           // 20 min
+  std::string volume(Volume volume) const;            // 1.25 L, 0.33 gal
+  std::string volume(const Range<Volume>& range) const;
+  std::string flow(VolumeFlow flow) const;            // 12 m³/min, 424 cfm
+
+ private:
+  bool us_;
+};
+
+}  // namespace dampward::cli

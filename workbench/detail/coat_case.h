@@ -1,0 +1,61 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/coating/consumption.h"
+#include "core/coating/mixing.h"
+#include "core/coating/warm_window.h"
+#include "core/equipment/kind.h"
+#include "core/materials/liquid.h"
+#include "core/room_air/capacity.h"
+#include "core/room_air/mixture.h"
+#include "core/room_air/respirator.h"
+#include "core/room_air/room.h"
+#include "core/shop/shop.h"
+#include "workbench/workshop.h"
+
+namespace dampward::workbench {
+
+// The lacquer in use, its thinner and the air of the spray place, worked out once for the whole plan.
+struct PaintShop {
+  const materials::Lacquer* lacquer = nullptr;
+  const materials::Liquid* thinner = nullptr;  // none: unthinned, or not in the shop's list
+  Range<Density> solvent;                      // of the lacquer's volatile part
+  Range<Density> thinner_density;
+  room_air::Room room;
+  room_air::FireShare fire_share;
+  room_air::Mixture worst_for_fire, worst_for_people;
+  std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
+  std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
+};
+
+// Problem: the spray place has no size, or the lacquer in use is not in any table.
+Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air);
+
+// Coating one unit of a kind in one of the two ways.
+struct CoatCase {
+  materials::Method method = materials::Method::brush;
+  const shop::Gun* gun = nullptr;      // none: no gun or brush of that sort is in the list
+  coating::Consumption consumption;
+  coating::CoatingWork work;           // hands-on of one coat and its flash, safe side
+  Duration one_coat_typical;
+  MassFlow volatiles;                  // given off while the coat goes on: what the gun throws at most
+  MassFlow volatiles_in_flash;         // given off by the film of one coat afterwards
+};
+
+// The air of the place while the coat goes on for ever: well mixed less the mixing factor, all solvent counted as vapour.
+struct AirAtTheGun {
+  VapourShare vapour;
+  double share_of_lower_limit = 0;
+  std::optional<double> exposure_index;  // Σ C/L without respirator; none: some part has no limit
+  room_air::RespiratorChoice respirator;
+};
+// None: the place has no fresh air, so the vapour only rises; or nothing in it burns or counts as solvent (water only).
+std::optional<AirAtTheGun> air_at_the_gun(const CoatCase& coat, const PaintShop& paint);
+
+// None: the shop has nothing to put it on with, or the lacquer is not meant for it.
+std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way, const PaintShop& paint,
+                                  const shop::Shop& shop);
+
+}  // namespace dampward::workbench

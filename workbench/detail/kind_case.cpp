@@ -1,0 +1,114 @@
+#include "workbench/detail/kind_case.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/base/format.h"
+#include "core/base/promise.h"
+#include "core/drying/oven_model.h"
+#include "core/equipment/kind.h"
+#include "core/room_air/separation.h"
+
+namespace dampward::workbench {
+namespace {
+
+using Sides = std::array<Length, 3>;
+
+bool fits_inside(const equipment::Kind& kind, const shop::Oven& oven) {
+  Sides unit = {kind.length.value.high, kind.width.value.high, kind.height.value.high};
+  Sides space = {oven.inside_length, oven.inside_width, oven.inside_height};
+  std::sort(unit.begin(), unit.end());
+  std::sort(space.begin(), space.end());
+  for (std::size_t i = 0; i < unit.size(); ++i) {
+    if (unit[i] + clearance > space[i]) return false;
+  }
+  return equipment::outer_volume(kind) <= fullest * drying::inside_volume(oven);
+}
+
+std::string celsius(Temperature t) { return fixed(t.celsius(), 0) + " °C"; }
+
+drying::PartsOut removed_parts(const route::Worklists& lists) {
+  drying::PartsOut out;
+  for (const auto& part : lists.removed) out.insert(part.part);
+  return out;
+}
+
+// The part that keeps a piece out of the oven, in words.
+std::string weakest_words(const drying::OvenPiece& piece) {
+  const drying::OvenPart* weakest = piece.weakest();
+  if (weakest == nullptr) return "no part of it has a known heat limit.";
+  const auto& limit = *weakest->limit;
+  return format("{} allow at most {} ({} less a margin of {} K).", weakest->name, celsius(limit.allowed()),
+                celsius(limit.limit), fixed(limit.margin.in(kelvin), 0));
+}
+
+}  // namespace
+
+std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop::SprayPlace& spray) {
+  if (room_air::may_be_on_together(spray.room, oven.room, oven.distance_to_spray)) return std::nullopt;
+  const std::string where = oven.distance_to_spray && oven.room != spray.room
+                                ? format("only {} m from it", fixed(oven.distance_to_spray->in(metre), 1))
+                            : oven.room == spray.room ? "in the same room"
+                                                      : "at a distance nobody wrote down, which counts as the same room";
+  return format("The {} stands {}: nothing hot may be on within 6.1 m of solvent work.", oven.name, where);
+}
+
+KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const route::Means& means,
+                   const moist_air::HumidAir& air) {
+  KindCase result;
+  result.kind = &kind;
+  result.refused = route::isolation(kind, workshop.hazards);
+  if (result.refused) return result;
+
+  const route::Worklists lists = route::worklists(route::Subject{kind, {}, {}}, means);
+  result.piece = drying::oven_piece(kind, removed_parts(lists), workshop.materials);
+  if (!result.piece.refusals.empty()) {
+    const drying::Refusal& first = result.piece.refusals.front();
+    result.refused = route::Refusal{first.reason, first.settle};
+    return result;
+  }
+
+  std::vector<std::string> reasons;
+  std::optional<drying::Saving> saving;
+  for (const shop::Oven& oven : workshop.shop.ovens) {
+    if (const auto near = too_near_to_spray(oven, workshop.shop.spray)) {
+      reasons.push_back(*near);
+      continue;
+    }
+    if (!fits_inside(kind, oven)) {
+      reasons.push_back(format("It does not fit into the {} with {} mm of air around it and half the oven free.",
+                               oven.name, fixed(clearance.in(millimetre), 0)));
+      continue;
+    }
+    const drying::Wall* wall = workshop.walls.find(oven.wall);
+    DAMPWARD_PROMISE(wall != nullptr, "every oven read from a folder has a known wall");
+    const drying::LoadUnits one{&result.piece, 1};
+    const auto answer = drying::bake_load(oven, *wall, std::span(&one, 1), air);
+    if (const auto* bake = std::get_if<drying::BakePlan>(&answer)) {
+      result.ovens.push_back({&oven, *bake});
+      continue;
+    }
+    reasons.push_back(format("{}: {}", oven.name, std::get<drying::NoBake>(answer).reason));
+    if (const auto better = drying::saved_by_measuring(result.piece, oven, *wall, air)) {
+      if (!saving || better->bake < saving->bake) saving = better;
+    }
+  }
+  std::stable_sort(result.ovens.begin(), result.ovens.end(), [](const OvenChoice& a, const OvenChoice& b) {
+    return a.alone.in_oven() < b.alone.in_oven();
+  });
+
+  if (result.ovens.empty()) {
+    const std::string why = reasons.empty() ? "the shop has no oven." : weakest_words(result.piece);
+    result.cold = ColdCase{drying::dry_without_heat(result.piece, air), "No oven here bakes it safely: " + why, saving};
+    for (const auto& reason : reasons) result.doubts.push_back(kind.name + ": " + reason);
+    return result;
+  }
+  const drying::OvenPart* weakest = result.piece.weakest();
+  if (weakest != nullptr && weakest->limit->from_ignorance) {
+    result.doubts.push_back(format("{}: {} is taken as weak ({}) only because nobody measured it; {}", kind.name,
+                                   weakest->name, celsius(weakest->limit->limit), weakest->limit->settle));
+  }
+  return result;
+}
+
+}  // namespace dampward::workbench

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/drying/bake.h"
+#include "core/drying/measuring.h"
+#include "core/drying/no_heat.h"
+#include "core/drying/oven_piece.h"
+#include "core/moist_air/humid_air.h"
+#include "core/route/route.h"
+#include "workbench/plan.h"
+#include "workbench/workshop.h"
+
+namespace dampward::workbench {
+
+// A load fills no more than half the oven, boxes and all, with so much air between them and to the walls (NFPA 86, from
+// memory; hazard table, crowded oven).
+inline constexpr double fullest = 0.5;
+inline constexpr Length clearance = 50 * millimetre;
+
+// One oven that can bake a kind, and the bake of one unit of it alone.
+struct OvenChoice {
+  const shop::Oven* oven = nullptr;
+  drying::BakePlan alone;
+};
+
+// Drying without the oven, and what would change that.
+struct ColdCase {
+  drying::NoHeatPlan plan;
+  std::string reason;
+  std::optional<drying::Saving> saving;
+};
+
+// What holds for every unit of one kind in this shop, worked out once. Exactly one of: refused, some ovens, cold.
+struct KindCase {
+  const equipment::Kind* kind = nullptr;
+  std::optional<route::Refusal> refused;
+  drying::OvenPiece piece;
+  std::vector<OvenChoice> ovens;  // quickest first
+  std::optional<ColdCase> cold;
+  std::vector<std::string> doubts;  // what the plan says aside: limits that are low from ignorance, ovens left out
+};
+
+// Why an oven may not be hot while solvent is about; nothing where it stands far enough off. An oven so near would still be
+// hot when its own load meets the gun, so it is not used for anything that is coated.
+std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop::SprayPlace& spray);
+
+KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const route::Means& means,
+                   const moist_air::HumidAir& air);
+
+}  // namespace dampward::workbench

@@ -1,0 +1,177 @@
+#include "workbench/detail/plan_needs.h"
+
+#include <algorithm>
+#include <set>
+
+#include "core/base/format.h"
+#include "core/base/text.h"
+#include "core/coating/mixing.h"
+#include "core/room_air/air_needs.h"
+#include "core/room_air/respirator.h"
+
+namespace dampward::workbench {
+namespace {
+
+Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
+  return {a.low + b.low, a.typical + b.typical, a.high + b.high};
+}
+
+StockNeed need_of(const std::string& item, const std::string& name, const Range<Volume>& needed,
+                  const std::vector<records::StockLot>& stock, Date start) {
+  StockNeed need{item, name, needed, {}, {}, false};
+  std::vector<const records::StockLot*> lots;
+  for (const auto& lot : stock) {
+    const bool expired = lot.expires && *lot.expires < start;
+    if (lot.item == item && !expired) lots.push_back(&lot);
+  }
+  std::stable_sort(lots.begin(), lots.end(), [](const auto* a, const auto* b) {
+    return a->expires && (!b->expires || *a->expires < *b->expires);
+  });
+  for (const auto* lot : lots) {
+    need.lots.push_back(lot->lot);
+    need.in_stock += lot->amount;
+  }
+  need.is_short = need.in_stock < needed.typical;
+  return need;
+}
+
+// The unit whose coat gives off most.
+const CoatCase* strongest(const std::vector<UnitDraft>& units) {
+  const CoatCase* worst = nullptr;
+  for (const UnitDraft& unit : units) {
+    if (unit.coat && (worst == nullptr || unit.coat->volatiles > worst->volatiles)) worst = &*unit.coat;
+  }
+  return worst;
+}
+
+std::string respirator_words(const room_air::RespiratorChoice& choice) {
+  using Verdict = room_air::RespiratorChoice::Verdict;
+  switch (choice.verdict) {
+    case Verdict::none_needed: return "none by the vapour figures; a fitted mask against spray mist all the same. " + choice.reason;
+    case Verdict::wear: return std::string(choice.respirator->name) + ", fitted. " + choice.reason;
+    case Verdict::refuse: return "none is enough: do not spray. " + choice.reason;
+  }
+  return "";
+}
+
+// Parts the lacquer only may soften, in one sentence; empty where there are none.
+std::string drop_test(const UnitDraft& unit) {
+  std::vector<std::string> names;
+  for (const auto& conflict : unit.route.conflicts) {
+    if (!conflict.named) names.push_back(conflict.name);
+  }
+  if (names.empty()) return "";
+  return format("{}: the wet lacquer may soften {}: try a drop on a stray piece of each first.", unit.kind->kind->name,
+                listed(names));
+}
+
+}  // namespace
+
+std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const PaintShop& paint,
+                                   const std::vector<records::StockLot>& stock, Date start) {
+  Range<Volume> lacquer, thinner;
+  for (const UnitDraft& unit : units) {
+    lacquer = sum(lacquer, unit.coat->consumption.lacquer);
+    thinner = sum(thinner, unit.coat->consumption.thinner);
+  }
+  if (units.empty()) return {};
+  std::vector<StockNeed> needs{need_of(paint.lacquer->id.text, paint.lacquer->name, lacquer, stock, start)};
+  if (thinner.high.si() > 0) {
+    const std::string name = paint.thinner == nullptr ? paint.lacquer->thinner : paint.thinner->name;
+    needs.push_back(need_of(paint.lacquer->thinner, name, thinner, stock, start));
+  }
+  return needs;
+}
+
+RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::SprayPlace& place) {
+  RoomAir room;
+  room.place = place.name;
+  room.limit_share = paint.fire_share.share;
+  room.fan = paint.room.fresh_air;
+  room.because.push_back(paint.fire_share.reason);
+  if (paint.vapour && !paint.lacquer->composition.empty()) room.lower_limit = paint.vapour->lower_limit;
+  const CoatCase* worst = strongest(units);
+  if (worst == nullptr) {
+    room.respirator = "nothing is coated";
+    return room;
+  }
+  const auto needs = room_air::air_needs(worst->volatiles, paint.worst_for_fire, paint.worst_for_people,
+                                         paint.fire_share, paint.room.mixing);
+  room.fan_fire = needs.fire;
+  room.fan_people = needs.people;
+  if (!needs.people) room.because.push_back("some part of the lacquer has no exposure limit: no air is known to be enough for people");
+  if (const auto air = air_at_the_gun(*worst, paint)) {
+    room.worst_share = air->share_of_lower_limit;
+    room.exposure_index = air->exposure_index;
+    room.respirator = respirator_words(air->respirator);
+  } else {
+    room.respirator = "fitted mask against spray mist";
+  }
+  room.because.push_back("steady release while the gun is on, all solvent counted as vapour, well mixed less the mixing factor; "
+                         "the cone of the gun itself burns whatever the room's figure says");
+  room.because.push_back("air that is enough against fire is never thereby enough for people");
+  return room;
+}
+
+std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std::vector<hazards::Hazard>& table) {
+  std::set<std::string> steps{"all", "mix", "store", "waste"};
+  for (const UnitPlan& unit : units) {
+    for (const UnitStep& step : unit.steps) {
+      steps.insert(step.hazard_step);
+      steps.insert(step.hazard_step_too);
+    }
+  }
+  std::vector<Caution> cautions;
+  for (const hazards::Hazard& hazard : table) {
+    if (!steps.contains(hazard.step)) continue;
+    cautions.push_back({hazard.id, hazard.step, hazard.name + ": " + hazard.harm, hazard.guard, hazard.stop_sign,
+                        hazard.effect, hazard.source, hazard.defer});
+  }
+  return cautions;
+}
+
+std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
+                                      const PaintShop& paint, const Plan& plan) {
+  std::vector<std::string> warnings;
+  const auto say = [&](const std::string& sentence) {
+    if (!sentence.empty() && std::find(warnings.begin(), warnings.end(), sentence) == warnings.end()) {
+      warnings.push_back(sentence);
+    }
+  };
+  for (const StockNeed& need : plan.stock) {
+    if (need.is_short) {
+      say(need.name + " is short: get more before work begins.");
+    } else if (need.in_stock < need.needed.high) {
+      say(need.name + " may run short: stock covers the usual use, not the worst.");
+    }
+  }
+  for (const LoadDraft& load : loads) {
+    if (!load.oven->control_amid_load) say("Hang the control thermostat of the " + load.oven->name + " amid the load.");
+    if (!load.oven->separate_thermometer) {
+      say("Put a separate thermometer into the " + load.oven->name + ": the control's own reading proves nothing.");
+    }
+    if (!load.oven->independent_cutoff) {
+      say("The " + load.oven->name + " has no independent cut-out: never leave it unattended while hot.");
+    }
+  }
+  bool sprayed = false;
+  for (const UnitDraft& unit : units) {
+    for (const std::string& doubt : unit.kind->doubts) say(doubt);
+    for (const auto& conflict : unit.route.conflicts) {
+      if (conflict.named) say(unit.kind->kind->name + ": " + conflict.why + ".");
+    }
+    say(drop_test(unit));
+    if (unit.window) {
+      for (const std::string& warning : unit.window->warnings) say(warning);
+    }
+    if (unit.trade && unit.trade->disagree) say(unit.trade->view);
+    sprayed = sprayed || unit.route.way.way == equipment::CoatingWay::spray_stripped;
+  }
+  if (sprayed) {
+    const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density, paint.lacquer->thinner_parts_for_spray);
+    if (views.disagree) say(views.view);
+  }
+  return warnings;
+}
+
+}  // namespace dampward::workbench

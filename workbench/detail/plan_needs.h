@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/records/records.h"
+#include "workbench/detail/unit_draft.h"
+#include "workbench/plan.h"
+
+namespace dampward::workbench {
+
+// Lacquer and thinner for all the units, against what is in stock and not past its date on the day work starts. Lots stand
+// in the order to use them: first expired first, those without a date last.
+std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const PaintShop& paint,
+                                   const std::vector<records::StockLot>& stock, Date start);
+
+// The spray place at its worst: the strongest source the plan uses, steady, in well-mixed air less its mixing factor.
+RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::SprayPlace& place);
+
+// The rows of the hazard table for every step the plan takes, each once, in table order.
+std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std::vector<hazards::Hazard>& table);
+
+// What the plan says aside: disagreements between the trade and what is published, shortages, doubts, each a sentence.
+std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
+                                      const PaintShop& paint, const Plan& plan);
+
+}  // namespace dampward::workbench

@@ -1,0 +1,237 @@
+#include "workbench/detail/plan_report.h"
+
+#include <algorithm>
+
+#include "core/base/format.h"
+#include "core/equipment/kind.h"
+
+namespace dampward::workbench {
+namespace {
+
+using route::StepCode;
+
+bool is_planned(const UnitDraft& unit, const std::vector<LoadDraft>& loads, const Placed& placed) {
+  return !unit.route.steps.empty() && placed.contains(operation_id(unit, unit.route.steps.front(), loads));
+}
+
+const route::Step* step_of(const UnitDraft& unit, StepCode code) {
+  for (const route::Step& step : unit.route.steps) {
+    if (step.code == code) return &step;
+  }
+  return nullptr;
+}
+
+Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads, const Placed& placed,
+                 Instant from) {
+  return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->start, from);
+}
+
+Instant end_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads, const Placed& placed,
+               Instant from) {
+  return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->end, from);
+}
+
+std::string target_word(equipment::DryTarget target) {
+  switch (target) {
+    case equipment::DryTarget::surface: return "surface";
+    case equipment::DryTarget::porous: return "porous";
+    case equipment::DryTarget::deep: return "deep";
+  }
+  return "";
+}
+
+std::string limit_source(const drying::OvenPiece& piece, const PartId& part) {
+  for (const auto& candidate : piece.parts) {
+    if (candidate.id == part && candidate.limit) return candidate.limit->source;
+  }
+  return "";
+}
+
+PartInOven part_in_oven(const drying::PartBake& part, const UnitDraft& unit) {
+  return {unit.queued->serial,
+          part.part,
+          part.name,
+          part.peak,
+          part.limit,
+          limit_source(unit.kind->piece, part.part),
+          target_word(part.target),
+          part.asked,
+          part.dryness == drying::Dryness::dry,
+          part.residual,
+          part.words};
+}
+
+std::string opened_words(const coating::WarmWindow& window) {
+  switch (window.opened) {
+    case coating::Opens::on_leaving_the_oven: return "it is cool enough on leaving the oven";
+    case coating::Opens::hottest_surface: return window.opened_by + " has cooled to the lacquer's hottest surface";
+  }
+  return "";
+}
+
+std::string closed_words(const coating::WarmWindow& window) {
+  if (closed_by_regain(window)) {
+    return format("{}damp going back into slow parts ends it {} h after opening (estimate)",
+                  window.closes ? "" : "the dew-point margin never runs out in this air; ", fixed(regain_allows.in(hour), 0));
+  }
+  switch (window.closed) {
+    case coating::Closes::never: break;
+    case coating::Closes::dew_margin: return window.closed_by + " comes down to dew point plus margin";
+    case coating::Closes::coldest_surface: return window.closed_by + " comes down to the lacquer's coldest surface";
+  }
+  return "";
+}
+
+std::vector<std::string> list_lines(const std::vector<route::ListedPart>& parts) {
+  std::vector<std::string> lines;
+  for (const auto& part : parts) {
+    std::string line = part.name;
+    if (part.count > 1) line += format(" ({})", fixed(part.count, 0));
+    if (!part.what.empty()) line += ": " + part.what;
+    lines.push_back(line);
+  }
+  return lines;
+}
+
+std::string attendance_word(route::Attendance attendance) {
+  switch (attendance) {
+    case route::Attendance::attended: return "attended";
+    case route::Attendance::watched: return "watched";
+    case route::Attendance::unattended: return "unattended";
+  }
+  return "";
+}
+
+UnitStep unit_step(const route::Step& step, const line::Placement& placement, Instant from) {
+  UnitStep told{step.id,
+                step.title,
+                step.reason,
+                step.skill,
+                attendance_word(step.attendance),
+                step.hazard_step,
+                step.hazard_step_too,
+                step.minutes,
+                line::instant_of(placement.start, from),
+                line::instant_of(placement.end, from),
+                {},
+                placement.station};
+  for (const auto& person : placement.people) told.people.push_back(PersonId(person));
+  return told;
+}
+
+UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, const Placed& placed,
+                   const WallClock& clock, Instant from) {
+  UnitPlan plan;
+  plan.unit = unit.queued->serial;
+  plan.kind = unit.queued->kind;
+  plan.kind_name = unit.kind->kind->name;
+  plan.way = unit.route.way.way == equipment::CoatingWay::spray_stripped ? "spray_stripped" : "brush_assembled";
+  plan.way_reason = unit.route.way.reason;
+  plan.no_heat = unit.kind->cold.has_value();
+  if (plan.no_heat) {
+    const ColdCase& cold = *unit.kind->cold;
+    plan.no_heat_reason = cold.reason;
+    if (cold.saving) {
+      std::vector<std::string> names;
+      for (const auto& measurement : cold.saving->measure) names.push_back(measurement.name + ": " + measurement.settle);
+      for (const auto& name : names) plan.measure += (plan.measure.empty() ? "" : "; ") + name;
+      plan.saves = cold.saving->saved();
+    }
+    if (!cold.plan.words.empty()) plan.notes.push_back(cold.plan.words);
+  } else {
+    plan.load = loads[unit.load].id;
+  }
+  plan.out_before_heat = list_lines(unit.route.lists.removed);
+  plan.mask = list_lines(unit.route.lists.mask);
+  plan.tighten = list_lines(unit.route.lists.tighten);
+  plan.loosen = list_lines(unit.route.lists.loosen);
+  plan.touch_up = list_lines(unit.route.lists.touch_up);
+  plan.lacquer = unit.coat->consumption.lacquer;
+  plan.thinner = unit.coat->consumption.thinner;
+  plan.coats = unit.coat->consumption.coats;
+  if (!unit.route.masking_reason.empty()) plan.notes.push_back(unit.route.masking_reason);
+  if (!unit.route.valves.empty()) plan.notes.push_back(unit.route.valves);
+  if (unit.queued->due) plan.due = clock.instant(std::chrono::local_days(*unit.queued->due) + std::chrono::days(1));
+  for (const route::Step& step : unit.route.steps) {
+    plan.steps.push_back(unit_step(step, *placed.at(operation_id(unit, step, loads)), from));
+    if (step.code != StepCode::recheck) plan.done = std::max(plan.done, plan.steps.back().ends);
+  }
+  return plan;
+}
+
+}  // namespace
+
+Placed placed_operations(const line::Answer& answer) {
+  Placed placed;
+  for (const line::Placement& placement : answer.placements) placed[placement.operation] = &placement;
+  return placed;
+}
+
+std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
+                               const Placed& placed, Instant from) {
+  std::vector<Load> told;
+  for (std::size_t i = 0; i < loads.size(); ++i) {
+    const LoadDraft& draft = loads[i];
+    const auto bake = placed.find(draft.id + "/bake");
+    if (bake == placed.end()) continue;
+    Load load;
+    load.id = draft.id;
+    load.oven = draft.oven->id;
+    load.oven_name = draft.oven->name;
+    load.set_point = draft.bake.set;
+    load.warm_up = draft.bake.plateau + draft.bake.warm_up;
+    load.hold = draft.bake.hold;
+    load.hold_nominal = draft.bake.hold_nominal;
+    load.rule = draft.bake.rule;
+    load.weakest_part = draft.bake.weakest_part;
+    load.starts = line::instant_of(bake->second->start, from);
+    for (const UnitDraft& unit : units) {
+      if (unit.kind->cold || unit.load != i || !is_planned(unit, loads, placed)) continue;
+      const Instant out = start_of(unit, StepCode::unload, loads, placed, from);
+      load.first_out = load.units.empty() ? out : std::min(load.first_out, out);
+      load.last_out = std::max(load.last_out, out);
+      if (load.weakest_unit.empty() && unit.kind->kind->id == draft.bake.weakest_kind) {
+        load.weakest_unit = unit.queued->serial;
+      }
+      load.units.push_back(unit.queued->serial);
+      for (const auto& part : draft.bake.parts) {
+        if (part.kind == unit.kind->kind->id) load.parts.push_back(part_in_oven(part, unit));
+        if (part.kind == draft.bake.weakest_kind && part.part == draft.bake.weakest_part) load.weakest_name = part.name;
+      }
+    }
+    if (!load.units.empty()) told.push_back(load);
+  }
+  std::stable_sort(told.begin(), told.end(), [](const Load& a, const Load& b) { return a.starts < b.starts; });
+  return told;
+}
+
+std::vector<Window> report_windows(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
+                                   const Placed& placed, Instant from) {
+  std::vector<Window> told;
+  for (const UnitDraft& unit : units) {
+    if (unit.kind->cold || !is_planned(unit, loads, placed)) continue;
+    const coating::WarmWindow& window = *unit.window;
+    Window seen;
+    seen.unit = unit.queued->serial;
+    seen.leaves_oven = end_of(unit, StepCode::unload, loads, placed, from);
+    seen.first_coat = start_of(unit, StepCode::coat, loads, placed, from);
+    seen.opens_after = window.opens;
+    seen.closes_after = window_closes(window);
+    seen.opened_by = opened_words(window);
+    seen.closed_by = closed_words(window);
+    seen.trade_opens_after = unit.trade->trade_begins;
+    told.push_back(seen);
+  }
+  return told;
+}
+
+std::vector<UnitPlan> report_units(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
+                                   const Placed& placed, const WallClock& clock, Instant from) {
+  std::vector<UnitPlan> told;
+  for (const UnitDraft& unit : units) {
+    if (is_planned(unit, loads, placed)) told.push_back(unit_plan(unit, loads, placed, clock, from));
+  }
+  return told;
+}
+
+}  // namespace dampward::workbench

@@ -1,0 +1,186 @@
+#include "workbench/detail/shop_line.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/base/promise.h"
+
+namespace dampward::workbench {
+namespace {
+
+using line::Minute;
+using route::StepCode;
+
+constexpr const char* vapour = "vapour";
+
+// Vapour is counted in whole milligrams a minute: demands rounded up, what the air takes rounded down.
+double milligrams_per_minute(MassFlow flow) { return flow.in(milligram / minute); }
+std::int64_t demanded(MassFlow flow) { return static_cast<std::int64_t>(std::ceil(milligrams_per_minute(flow))); }
+std::int64_t available(MassFlow flow) { return static_cast<std::int64_t>(std::floor(milligrams_per_minute(flow))); }
+
+Minute rounded_up(Duration time) { return static_cast<Minute>(std::ceil(time.in(minute) - 1e-9)); }
+Minute rounded_down(Duration time) { return static_cast<Minute>(std::floor(time.in(minute) + 1e-9)); }
+
+line::Attendance attendance_of(route::Attendance attendance) {
+  switch (attendance) {
+    case route::Attendance::attended: return line::Attendance::attended;
+    case route::Attendance::watched: return line::Attendance::watched;
+    case route::Attendance::unattended: return line::Attendance::unattended;
+  }
+  return line::Attendance::attended;
+}
+
+// Work that nothing hurts by stopping for a break: all hands-on work but what stands in the oven's or the lacquer's time.
+bool may_pause(StepCode code) {
+  switch (code) {
+    case StepCode::load:
+    case StepCode::unload:
+    case StepCode::cabinet_in:
+    case StepCode::cabinet_out:
+    case StepCode::tape:
+    case StepCode::coat: return false;
+    default: return true;
+  }
+}
+
+bool served(const shop::Shop& shop, const std::string& skill) {
+  return std::any_of(shop.stations.begin(), shop.stations.end(), [&](const shop::Station& station) {
+    return std::find(station.serves.begin(), station.serves.end(), skill) != station.serves.end();
+  });
+}
+
+// How long a step takes in the timetable: hands at their usual pace, waits at their longest.
+Duration length_of(const UnitDraft& unit, const route::Step& step) {
+  if (step.code == StepCode::coat) return unit.coat->one_coat_typical;
+  if (step.code == StepCode::flash) return std::max(step.minutes.high, unit.coat->work.one_flash);
+  return step.attendance == route::Attendance::attended ? step.minutes.typical : step.minutes.high;
+}
+
+std::vector<line::Demand> demands_of(const UnitDraft& unit, const route::Step& step, const PaintShop& paint) {
+  if (!paint.capacity) return {};
+  if (step.code == StepCode::coat) return {{vapour, demanded(unit.coat->volatiles), 0}};
+  if (step.code == StepCode::flash) {
+    // Never more than the gun itself gives off: the film holds only what landed.
+    return {{vapour, demanded(std::min(unit.coat->volatiles_in_flash, unit.coat->volatiles)), 0}};
+  }
+  return {};
+}
+
+line::Operation operation_of(const UnitDraft& unit, const route::Step& step, const shop::Shop& shop,
+                             const PaintShop& paint, const std::vector<LoadDraft>& loads) {
+  line::Operation operation;
+  operation.id = operation_id(unit, step, loads);
+  operation.unit = unit.queued->serial.text;
+  operation.length = rounded_up(length_of(unit, step));
+  operation.attendance = attendance_of(step.attendance);
+  operation.skill = step.skill;
+  if (step.attendance == route::Attendance::attended) operation.people = step.people;
+  // A shop that lists no station for a skill does that work wherever there is room.
+  if (served(shop, step.station_skill)) operation.station_skill = step.station_skill;
+  operation.demands = demands_of(unit, step, paint);
+  operation.pausable = step.attendance == route::Attendance::attended && may_pause(step.code);
+  return operation;
+}
+
+Instant end_of(Date day, const WallClock& clock) {
+  return clock.instant(std::chrono::local_days(day) + std::chrono::days(1));
+}
+
+line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from, const std::vector<LoadDraft>& loads) {
+  line::Unit promised;
+  promised.id = unit.queued->serial.text;
+  promised.priority = unit.queued->priority;
+  if (unit.queued->due) promised.due = line::minute_at(end_of(*unit.queued->due, shop.site.clock), from);
+  for (const route::Step& step : unit.route.steps) {
+    if (step.code == StepCode::recheck) promised.after_due.push_back(operation_id(unit, step, loads));
+  }
+  return promised;
+}
+
+void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place, const std::vector<UnitDraft>& units,
+              const std::vector<LoadDraft>& loads) {
+  line::Load load{draft.id, {draft.oven->id.text}, "", {}, {}};
+  line::Operation bake;
+  bake.id = draft.id + "/bake";
+  bake.length = rounded_up(draft.bake.in_oven());
+  bake.attendance = line::Attendance::watched;
+  for (const UnitDraft& unit : units) {
+    if (unit.kind->cold || unit.load != place) continue;
+    for (const route::Step& step : unit.route.steps) {
+      const std::string id = operation_id(unit, step, loads);
+      if (step.code == StepCode::load) load.loadings.push_back(id);
+      if (step.code == StepCode::unload) load.unloadings.push_back(id);
+      if (step.code == StepCode::bake) bake.skill = step.skill;
+    }
+  }
+  if (load.loadings.empty()) return;  // every unit of it turned out refused
+  load.bake = bake.id;
+  problem.operations.push_back(bake);
+  problem.loads.push_back(load);
+}
+
+void add_gaps(line::Problem& problem, const UnitDraft& unit, const std::vector<LoadDraft>& loads) {
+  std::map<std::string, const route::Step*> steps;
+  for (const route::Step& step : unit.route.steps) steps[step.id] = &step;
+  for (const route::StepGap& gap : unit.route.gaps) {
+    const route::Step& from = *steps.at(gap.from);
+    const route::Step& to = *steps.at(gap.to);
+    // What happens inside the oven is the load's own order, not the unit's.
+    if (from.code == StepCode::bake || to.code == StepCode::bake) continue;
+    line::Gap between;
+    between.name = gap.reason.empty() ? gap.from + " to " + gap.to + " of " + unit.queued->serial.text
+                                      : unit.queued->serial.text + ": " + gap.reason;
+    between.from = operation_id(unit, from, loads);
+    between.to = operation_id(unit, to, loads);
+    between.shortest = rounded_up(gap.shortest);
+    if (gap.longest) {
+      const Minute inside = gap.to_end ? rounded_up(length_of(unit, to)) : 0;
+      between.longest = std::max<Minute>(0, rounded_down(*gap.longest) - inside);
+    }
+    problem.gaps.push_back(between);
+  }
+}
+
+// Long enough for the whole queue, however slow: two weeks, and a day for each unit.
+Minute horizon_for(std::size_t units) { return static_cast<Minute>(24 * 60 * (14 + units)); }
+
+}  // namespace
+
+std::string operation_id(const UnitDraft& unit, const route::Step& step, const std::vector<LoadDraft>& loads) {
+  if (step.code == StepCode::bake && !unit.kind->cold) return loads[unit.load].id + "/bake";
+  return unit.queued->serial.text + "/" + step.id;
+}
+
+line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
+                        const shop::Shop& shop, const PaintShop& paint, Instant from) {
+  line::Problem problem;
+  problem.horizon = horizon_for(units.size());
+  const WallClock& clock = shop.site.clock;
+  for (const shop::Person& person : shop.crew) {
+    problem.people.push_back({person.id.text, person.skills,
+                              line::calendar_of(person.shifts, clock, from, problem.horizon),
+                              line::daily(person.breaks, clock, from, problem.horizon)});
+  }
+  for (const shop::Station& station : shop.stations) {
+    problem.stations.push_back({station.id.text, station.places, station.serves});
+  }
+  for (const shop::Oven& oven : shop.ovens) {
+    problem.ovens.push_back({oven.id.text, line::calendar_of(oven.powered, clock, from, problem.horizon)});
+  }
+  if (paint.capacity) {
+    problem.capacities.push_back({vapour, {{0, available(paint.capacity->volatiles)}}});
+  }
+  for (const UnitDraft& unit : units) {
+    problem.units.push_back(unit_of(unit, shop, from, loads));
+    for (const route::Step& step : unit.route.steps) {
+      if (step.code == StepCode::bake) continue;
+      problem.operations.push_back(operation_of(unit, step, shop, paint, loads));
+    }
+    add_gaps(problem, unit, loads);
+  }
+  for (std::size_t i = 0; i < loads.size(); ++i) add_load(problem, loads[i], i, units, loads);
+  return problem;
+}
+
+}  // namespace dampward::workbench

@@ -1,0 +1,168 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/civil_time.h"
+#include "core/base/id.h"
+#include "core/base/problem.h"
+#include "core/base/result.h"
+#include "core/equipment/kind.h"
+#include "core/hazards/hazard.h"
+#include "core/quantity/quantity.h"
+#include "core/quantity/range.h"
+#include "core/quantity/shares.h"
+#include "core/quantity/temperature.h"
+#include "core/records/records.h"
+
+namespace dampward::workbench {
+
+struct Workshop;
+
+// The air the plan counts on: what the windows, the oven's floor and the vapour work with.
+struct RulingAir {
+  Temperature temperature;
+  RelativeHumidity humidity;
+  Temperature dew_point;
+  std::string because;  // "reading of 06:40 in the spray room" or why the month's 95th percentile rules
+};
+
+// One part of one unit in the oven.
+struct PartInOven {
+  UnitId unit;
+  PartId part;
+  std::string name;
+  Temperature peak;           // hottest it may become at the oven's worst place
+  Temperature limit;          // its own limit, before the margin; margin kept = limit − peak
+  std::string limit_source;
+  std::string target;         // surface, porous or deep
+  bool asked = false;         // whether the hold waits for it
+  bool dry = false;
+  std::optional<double> residual;  // share of its removable moisture still inside; none: nobody can reckon it
+  std::string note;           // what stays damp, in plain words; empty where nothing does
+};
+
+struct Load {
+  std::string id;
+  OvenId oven;
+  std::string oven_name;
+  std::vector<UnitId> units;
+  Temperature set_point;
+  Duration warm_up;           // until the slowest asked part is at temperature
+  Duration hold;              // on the safe side of every range
+  Duration hold_nominal;      // at the typical figures
+  std::optional<Duration> rule;  // the trade's linear rule; none outside 49 to 71 °C
+  UnitId weakest_unit;
+  PartId weakest_part;
+  std::string weakest_name;
+  std::vector<PartInOven> parts;
+  Instant starts, first_out, last_out;
+};
+
+// When one unit may meet the gun after the oven.
+struct Window {
+  UnitId unit;
+  Instant leaves_oven, first_coat;
+  Duration opens_after;                   // after leaving the oven
+  Duration closes_after;                  // the last flash must be over by then
+  std::string opened_by, closed_by;       // which rule sets each end
+  Duration trade_opens_after;             // "coat while warm": at once
+};
+
+struct UnitStep {
+  std::string id;          // route version and code; survives re-planning
+  std::string title;
+  std::string reason;
+  std::string skill;
+  std::string attendance;  // attended, watched or unattended
+  std::string hazard_step, hazard_step_too;  // which rows of the hazard table speak of it
+  Range<Duration> length;
+  Instant starts, ends;
+  std::vector<PersonId> people;
+  std::string station;
+};
+
+struct UnitPlan {
+  UnitId unit;
+  KindId kind;
+  std::string kind_name;
+  std::string way;              // spray_stripped or brush_assembled
+  std::string way_reason;
+  bool no_heat = false;
+  std::string load;             // id of its load; empty on the no-heat route
+  std::string no_heat_reason;
+  std::string measure;          // the cheapest measurement that would raise its limit; empty: none would
+  std::optional<Duration> saves;  // hours that measurement would save
+  std::vector<std::string> out_before_heat, mask, tighten, loosen, touch_up;
+  Range<Volume> lacquer;        // as supplied, lost overspray included
+  Range<Volume> thinner;
+  int coats = 0;
+  std::vector<UnitStep> steps;
+  Instant done;
+  std::optional<Instant> due;   // end of the due day
+  std::vector<std::string> notes;
+};
+
+struct Refusal {
+  UnitId unit;
+  KindId kind;
+  std::string reason;
+  std::string settle;  // what would let the unit be treated
+};
+
+struct StockNeed {
+  std::string item;
+  std::string name;
+  Range<Volume> needed;
+  Volume in_stock;     // unexpired at the day of use
+  std::vector<LotId> lots;  // in the order to use them: first expired first
+  bool is_short = false;
+};
+
+struct RoomAir {
+  std::string place;
+  std::optional<VapourShare> lower_limit;      // flammable limit of the vapour mix; none: composition unknown
+  double limit_share = 0.10;                   // of that limit the plan may reach
+  double worst_share = 0;                      // of that limit, well-mixed worst case with the mixing factor
+  VolumeFlow fan, fan_fire;                    // there, needed for fire
+  std::optional<VolumeFlow> fan_people;        // needed for people; none: no air is known to be enough
+  std::optional<double> exposure_index;        // sum of concentration over limit at the gun, no respirator; none: not known
+  std::string respirator;
+  std::vector<std::string> because;
+};
+
+struct Caution {
+  HazardId id;
+  std::string step, text, guard, stop_sign, effect, source, defer;
+};
+
+struct Plan {
+  std::string shop;
+  WallClock clock{std::chrono::seconds(0)};
+  Instant from;
+  RulingAir air;
+  std::string lacquer_name;
+  std::vector<Load> loads;
+  std::vector<Window> windows;
+  std::vector<UnitPlan> units;      // treated, in order of the queue's due dates
+  std::vector<Refusal> refused;
+  std::size_t queued = 0;
+  std::vector<StockNeed> stock;
+  RoomAir room;
+  std::vector<Caution> cautions;
+  std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence
+};
+
+struct PlanOptions {
+  std::optional<LocalTime> from;                        // none: the queue's own start
+  std::function<bool()> keep_going = [] { return true; };  // false: stop as soon as it is safe to
+  std::function<void(const std::string&)> progress = [](const std::string&) {};
+};
+
+// The treatment plan for everything in the queue. The same workshop, records and options give the same plan.
+// Problems: the records cannot be read, or there is no start date anywhere.
+Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& records, const PlanOptions& options);
+
+}  // namespace dampward::workbench
