@@ -48,8 +48,9 @@ Climate climate_of(const Weather& weather) {
   climate.mean_humidity = RelativeHumidity::fraction(humidity / hours);
 
   std::vector<MonthClimate> by_wetness = climate.months;
-  std::stable_sort(by_wetness.begin(), by_wetness.end(),
-                   [](const MonthClimate& a, const MonthClimate& b) { return a.wet_hours > b.wet_hours; });
+  std::sort(by_wetness.begin(), by_wetness.end(), [](const MonthClimate& a, const MonthClimate& b) {
+    return a.wet_hours != b.wet_hours ? a.wet_hours > b.wet_hours : a.month < b.month;
+  });
   for (const MonthClimate& month : by_wetness) {
     if (month.wet_hours == 0 || climate.worst_months.size() == 3) break;
     climate.worst_months.push_back(month.month);
