@@ -70,6 +70,7 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
 }
 
 std::string nearest(std::string_view word, std::span<const std::string> known) {
+  if (word.empty()) return "";
   std::string best;
   std::size_t best_distance = std::max<std::size_t>(1, word.size() / 3) + 1;
   for (const std::string& candidate : known) {

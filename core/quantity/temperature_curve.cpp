@@ -8,12 +8,13 @@ namespace dampward {
 
 TemperatureCurve::TemperatureCurve(std::vector<Point> points) : points_(std::move(points)) {
   DAMPWARD_PROMISE(!points_.empty(), "a temperature curve has at least one point");
-  DAMPWARD_PROMISE(
-      std::is_sorted(points_.begin(), points_.end(), [](const Point& a, const Point& b) { return a.time < b.time; }),
-      "the points of a temperature curve stand in order of time");
+  DAMPWARD_PROMISE(std::is_sorted(points_.begin(), points_.end(),
+                                  [](const Point& a, const Point& b) { return a.time < b.time; }),
+                   "the points of a temperature curve stand in order of time");
 }
 
 Temperature TemperatureCurve::at(Duration time) const {
+  DAMPWARD_PROMISE(!points_.empty(), "a temperature curve is asked only when it has points");
   const auto after = std::upper_bound(points_.begin(), points_.end(), time,
                                       [](Duration t, const Point& point) { return t < point.time; });
   if (after == points_.begin()) return points_.front().temperature;
@@ -24,9 +25,10 @@ Temperature TemperatureCurve::at(Duration time) const {
 }
 
 Temperature TemperatureCurve::peak() const {
-  return std::max_element(points_.begin(), points_.end(), [](const Point& a, const Point& b) {
-           return a.temperature < b.temperature;
-         })->temperature;
+  DAMPWARD_PROMISE(!points_.empty(), "a temperature curve is asked only when it has points");
+  return std::max_element(points_.begin(), points_.end(),
+                          [](const Point& a, const Point& b) { return a.temperature < b.temperature; })
+      ->temperature;
 }
 
 }  // namespace dampward
