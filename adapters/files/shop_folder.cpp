@@ -10,6 +10,7 @@
 #include "adapters/files/detail/shop_readers.h"
 #include "adapters/files/shipped.h"
 #include "adapters/files/text_file.h"
+#include "adapters/files/weather.h"
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/shop/faults.h"
@@ -88,6 +89,19 @@ KnownIds known_ids(const Workshop& workshop) {
   return known;
 }
 
+// The climate of the weather file the site names; a site that names none has none.
+void read_climate(const fs::path& folder, Workshop& workshop, Proof& proof) {
+  const std::string& name = workshop.shop.site.weather_file;
+  std::error_code error;
+  if (name.empty() || !fs::is_regular_file(folder / name, error)) return;  // a missing file is told with the site
+  const auto weather = read_weather(folder / name, name);
+  if (weather.ok()) {
+    workshop.climate = exposure::climate_of(*weather);
+  } else {
+    proof.faults.insert(proof.faults.end(), weather.problems().begin(), weather.problems().end());
+  }
+}
+
 struct Reading {
   Workshop workshop;
   KnownIds known;
@@ -105,6 +119,7 @@ Reading read_everything(const fs::path& folder, Proof& proof) {
     detail::read_own_materials(document, workshop.materials, proof);
     detail::read_own_liquids(document, workshop, proof);
     detail::read_kinds(document, shipped().archetypes, workshop, proof);
+    read_climate(folder, workshop, proof);
     check_lacquer_in_use(document, workshop, proof);
     check_shop(document, workshop.shop, proof);
   }
