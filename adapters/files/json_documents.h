@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/base/problem.h"
 
@@ -14,6 +15,7 @@ namespace dampward::files {
 
 // One JSON document each, ended by a newline. Always SI: every number's key ends in its unit, an unknown value is null
 // beside a reason, times are ISO 8601 with offset. docs/cli.md names every key.
+std::string start_json(const std::string& folder, const std::vector<std::string>& files);
 std::string plan_json(const workbench::Plan& plan);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);

@@ -42,12 +42,29 @@ Part loads_part(const Plan& plan, const UnitText& units) {
   return part;
 }
 
+// With the full stop that reasons put together from pieces may lack.
+std::string sentence(std::string text) {
+  if (!text.empty() && text.back() != '.') text += '.';
+  return text;
+}
+
 Part refused_part(const Plan& plan) {
   Part part{"NOT SAFE TO TREAT", {}, 3};
   for (const auto& refusal : plan.refused) {
-    part.entries.push_back(
-        wrapped(format(" {}: {} {}", refusal.unit.text, refusal.reason, refusal.settle), page_width, 3));
+    part.entries.push_back(wrapped(format(" {}: {} What would settle it: {}", refusal.unit.text,
+                                          sentence(refusal.reason), sentence(refusal.settle)),
+                                   page_width, 3));
   }
+  return part;
+}
+
+// The hazards that kill, in a line each; the whole table goes with the JSON answer and never shrinks.
+Part cautions_part(const Plan& plan) {
+  Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) + " in all; local codes and licensed practice decide)", {}, 4};
+  part.entries = {{" - Prove every set dead before a cover comes off: unplug, discharge, measure (H01, H02)."},
+                  {" - No flame, cigarette, heater or unrated motor within 6.1 m of lacquer (H33)."},
+                  {" - Wet or solvent-damp work never goes into an oven: it would explode (H25)."},
+                  {" - Fitted respirator, bonded gun and set, extinguisher, two clear ways out (H34, H35)."}};
   return part;
 }
 
@@ -57,7 +74,7 @@ Part no_heat_part(const Plan& plan, const UnitText& units) {
     if (!unit.no_heat) continue;
     std::string text = format(" {}: {}", unit.unit.text, unit.no_heat_reason);
     if (!unit.measure.empty()) {
-      text += " " + unit.measure + (unit.saves ? " would save " + units.hours(*unit.saves) + "." : "");
+      text += " Measure: " + unit.measure + (unit.saves ? "; that would save " + units.hours(*unit.saves) + "." : ".");
     }
     part.entries.push_back(wrapped(text, page_width, 3));
   }
@@ -92,6 +109,7 @@ Part stock_part(const Plan& plan, const UnitText& units) {
 
 Part air_part(const Plan& plan, const UnitText& units) {
   Part part{"AIR AND PEOPLE", {}, 2};
+  if (plan.units.empty()) return part;
   const auto& room = plan.room;
   part.entries.push_back(wrapped(
       format(" {}: vapour at worst {} % of its lower flammable limit (at most {} %); fan {}, fire needs {}, "
@@ -99,7 +117,7 @@ Part air_part(const Plan& plan, const UnitText& units) {
              room.place, room.lower_limit ? fixed(room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
              units.flow(room.fan), units.flow(room.fan_fire), room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
       page_width, 3));
-  part.entries.push_back(wrapped(" Respirator at the gun: " + room.respirator, page_width, 3));
+  part.entries.push_back(wrapped(" Respirator at the gun: " + sentence(room.respirator), page_width, 3));
   return part;
 }
 
@@ -155,10 +173,10 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
 
 std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   std::vector<std::string> lines = head(plan, units);
-  const std::string last = "Cautions for every step, parts, people and times: the same command with --json.";
+  const std::string last = "Every part, person, time and caution: the same command with --json.";
   const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan), no_heat_part(plan, units),
                                    late_part(plan),         tight_part(plan),   stock_part(plan, units),
-                                   air_part(plan, units)};
+                                   air_part(plan, units),   cautions_part(plan)};
   const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const Part& part = parts[i];

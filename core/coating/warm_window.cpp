@@ -48,10 +48,13 @@ void warn(WarmWindow& window, const ShopAir& air, const WindowRules& rules) {
                degrees(rules.hottest)));
   }
   if (rules.humidity_top && air.humidity > rules.humidity_top->low) {
+    const char* advice = air.humidity > rules.humidity_top->high
+                             ? " It is above them all: expect blush and slow drying; dry the air, or wait for a drier hour."
+                             : "";
     window.warnings.push_back(
-        format("The air is at {} % humidity; published ceilings for this lacquer run from {} to {} %.",
+        format("The air is at {} % humidity; published ceilings for this lacquer run from {} to {} %.{}",
                fixed(air.humidity.percent(), 0), fixed(rules.humidity_top->low.percent(), 0),
-               fixed(rules.humidity_top->high.percent(), 0)));
+               fixed(rules.humidity_top->high.percent(), 0), advice));
   }
 }
 
@@ -94,8 +97,6 @@ WarmWindow warm_window(std::span<const Surface> surfaces, const ShopAir& air, co
   if (window.floor >= rules.hottest) {
     window.shut = Shut::dew_too_high;
     window.shut_by.clear();
-  } else if (window.usable() && rules.humidity_top && air.humidity > rules.humidity_top->high) {
-    window.shut = Shut::air_too_damp;
   }
   if (!window.usable() || !window.closes) return window;
   if (*window.closes <= window.opens) {
@@ -150,8 +151,6 @@ std::string words(const WarmWindow& window, const CoatingWork& work) {
           "No window: a surface would have to stay above {}, as warm as the lacquer allows. Dry the air "
           "first.",
           degrees(window.floor));
-    case Shut::air_too_damp:
-      return "No window: the air is damper than any published ceiling for this lacquer. Dry the air first.";
     case Shut::surface_too_cold:
       return format(
           "No window: the surface{} is colder than {}, the dew point with its margin, from the start. Warm "

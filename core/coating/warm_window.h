@@ -26,7 +26,7 @@ struct WindowRules {
   bool hottest_assumed = false;  // the lacquer names none: the 32 °C of general painting manuals stands in
   TemperatureStep dew_margin;
   std::optional<Temperature> coldest;
-  std::optional<Range<RelativeHumidity>> humidity_top;  // air above low warns, above high is too damp
+  std::optional<Range<RelativeHumidity>> humidity_top;  // published ceilings: they disagree, so air above them warns and the dew point decides
 };
 // Hottest surface of general painting. Source: MIL-HDBK-1110 and TM 55-1500-345-23, 90 °F (read).
 inline constexpr Temperature general_hottest_surface = Temperature::celsius(32);
@@ -56,7 +56,6 @@ enum class Shut {
   no,
   room_too_hot,       // this surface never cools to the hottest allowed: the air is not below it
   dew_too_high,       // dew point plus margin lies at or above the hottest surface: no temperature fits
-  air_too_damp,       // above the lacquer's humidity ceiling
   surface_too_cold,   // this surface lacks the margin from the start: bring it in warm
   surfaces_disagree,  // the light one has lost its margin before the heavy one has cooled
   work_too_long,      // a window, but too short for all coats and flashes
