@@ -12,6 +12,8 @@ double celsius(Temperature t) { return rounded(t.celsius(), 1); }
 double hours(Duration time) { return rounded(time.in(hour), 1); }
 double micrometres_a_year(Speed loss) { return rounded(loss.in(micrometre / year), 2); }
 
+Json degrees(const std::optional<double>& angle) { return angle ? Json(rounded(*angle, 3)) : Json(nullptr); }
+
 // The file's own local standard time.
 std::string stamp(LocalTime time, const ExposureReport& report) {
   const WallClock clock{std::chrono::duration_cast<std::chrono::seconds>(report.ahead_of_utc)};
@@ -52,10 +54,12 @@ Json storage_json(const exposure::StorageExposure& storage, const ExposureReport
                {"brine_hours", storage.brine_hours},
                {"sea_salt_hours", storage.sea_salt_hours},
                {"mould_index_max", by_class(storage.mould_max)},
+               {"mould_index_max_held", by_class(storage.mould_max_held)},
                {"mould_index_end", by_class(storage.mould_end)},
                {"mould_first_seen_at", seen},
                {"mould_first_seen_at_reason", "null: the index of that class never reached 3, the first growth seen by eye"},
                {"thirty_day_rule_passed", rule.judged ? Json(rule.passed) : Json(nullptr)}};
+  json["thirty_day_worst_mean_pct"] = rule.worst_mean ? Json(rounded(rule.worst_mean->percent(), 1)) : Json(nullptr);
   if (!rule.judged) json["thirty_day_rule_passed_reason"] = "no 30 days between 5 and 40 °C in a row";
   json["months"] = months;
   return json;
@@ -84,6 +88,7 @@ Json corrosion_json(const workbench::CorrosionReport& corrosion) {
   }
   return {{"salt_mg_per_m2_day", range_json(corrosion.salt.chloride, milligram_per_square_metre_day, 1)},
           {"salt_source", corrosion.salt.source},
+          {"sulphur_dioxide_mg_per_m2_day", rounded(corrosion.sulphur_dioxide.in(milligram_per_square_metre_day), 1)},
           {"metals", metals},
           {"warnings", corrosion.warnings}};
 }
@@ -100,6 +105,10 @@ std::string exposure_json(const ExposureReport& report) {
   return document({{"verb", "exposure"},
                    {"station", report.station},
                    {"file_kind", report.kind},
+                   {"latitude_deg", degrees(report.latitude)},
+                   {"longitude_deg", degrees(report.longitude)},
+                   {"elevation_m", report.elevation ? Json(rounded(report.elevation->in(metre), 0)) : Json(nullptr)},
+                   {"place_reason", "null: the file does not say"},
                    {"hours", report.hours},
                    {"filled_hours", report.filled_hours},
                    {"gaps", gaps},

@@ -1,5 +1,7 @@
 #include "apps/cli/page_text.h"
 
+#include <algorithm>
+
 #include "core/base/text.h"
 
 namespace dampward::cli {
@@ -24,19 +26,25 @@ std::size_t columns(std::string_view text) {
   return count;
 }
 
-std::string fitted(std::string_view text, std::size_t width) {
-  const std::size_t taken = columns(text);
-  if (taken <= width) return std::string(text) + std::string(width - taken, ' ');
+std::string cut(std::string_view text, std::size_t width) {
+  if (columns(text) <= width) return std::string(text);
   if (width == 0) return "";
   return std::string(text.substr(0, bytes_of(text, width - 1))) + "…";
 }
 
+std::string fitted(std::string_view text, std::size_t width) {
+  std::string piece = cut(text, width);
+  piece.append(width - columns(piece), ' ');
+  return piece;
+}
+
 std::vector<std::string> wrapped(std::string_view text, std::size_t width, std::size_t indent) {
+  const std::size_t first_indent = std::min(text.find_first_not_of(' '), text.size());
   std::vector<std::string> lines;
-  std::string line;
+  std::string line(first_indent, ' ');
   for (std::string_view word : split(text, ' ')) {
     if (word.empty()) continue;
-    const bool starts_line = columns(line) == (lines.empty() ? 0 : indent);
+    const bool starts_line = columns(line) == (lines.empty() ? first_indent : indent);
     if (!starts_line && columns(line) + 1 + columns(word) > width) {
       lines.push_back(line);
       line = std::string(indent, ' ') + std::string(word);

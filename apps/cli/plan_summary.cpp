@@ -22,36 +22,37 @@ std::string day_and_clock(Instant instant, const WallClock& clock) {
 
 bool is_late(const workbench::UnitPlan& unit) { return unit.due && unit.done > *unit.due; }
 
-// A titled part of the page. Each entry is one or more lines that stay together.
-struct Part {
-  std::string title;
-  std::vector<std::vector<std::string>> entries;
-  std::size_t least = 1;  // entries that are shown however full the page is
-};
-
-Part loads_part(const Plan& plan, const UnitText& units) {
-  Part part{"OVEN LOADS  (set point, hold on the safe side, in, first out, weakest part)", {}, plan.loads.size()};
-  for (const auto& load : plan.loads) {
-    part.entries.push_back({fitted(
-        format(" {} {} {} {} {} {} {} x{}", fitted(load.id, 4), fitted(load.oven.text, 9),
-               fitted(units.temperature(load.set_point), 6), fitted(units.hours(load.hold), 6),
-               day_and_clock(load.starts, plan.clock), day_and_clock(load.first_out, plan.clock),
-               fitted(format("{} {}", load.weakest_unit.text, load.weakest_name), 30), load.units.size()),
-        page_width)});
-  }
-  return part;
-}
-
 // With the full stop that reasons put together from pieces may lack.
 std::string sentence(std::string text) {
   if (!text.empty() && text.back() != '.') text += '.';
   return text;
 }
 
+// A titled part of the page. Each entry is one or more lines that stay together.
+struct Part {
+  std::string title;
+  std::vector<std::vector<std::string>> entries;
+  std::size_t least = 1;   // entries that others give way to first
+  bool whole = false;      // what keeps people safe is never cut
+};
+
+Part loads_part(const Plan& plan, const UnitText& units) {
+  Part part{"OVEN LOADS  (units, set point, safe hold, in, first out, weakest part)", {}, 8};
+  for (const auto& load : plan.loads) {
+    part.entries.push_back({cut(
+        format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
+               fitted(load.oven.text, 9), fitted(units.temperature(load.set_point), 6),
+               fitted(units.hours(load.hold), 6), day_and_clock(load.starts, plan.clock),
+               day_and_clock(load.first_out, plan.clock), load.weakest_unit.text, load.weakest_name),
+        page_width)});
+  }
+  return part;
+}
+
 Part refused_part(const Plan& plan) {
-  Part part{"NOT SAFE TO TREAT", {}, 3};
+  Part part{"NOT SAFE TO TREAT", {}, 2};
   for (const auto& refusal : plan.refused) {
-    part.entries.push_back(wrapped(format(" {}: {} What would settle it: {}", refusal.unit.text,
+    part.entries.push_back(wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
                                           sentence(refusal.reason), sentence(refusal.settle)),
                                    page_width, 3));
   }
@@ -59,17 +60,17 @@ Part refused_part(const Plan& plan) {
 }
 
 // The hazards that kill, in a line each; the whole table goes with the JSON answer and never shrinks.
-Part cautions_part(const Plan& plan) {
-  Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) + " in all; local codes and licensed practice decide)", {}, 4};
-  part.entries = {{" - Prove every set dead before a cover comes off: unplug, discharge, measure (H01, H02)."},
-                  {" - No flame, cigarette, heater or unrated motor within 6.1 m of lacquer (H33)."},
-                  {" - Wet or solvent-damp work never goes into an oven: it would explode (H25)."},
-                  {" - Fitted respirator, bonded gun and set, extinguisher, two clear ways out (H34, H35)."}};
+Part cautions_part(const Plan& plan, const UnitText& units) {
+  Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) + " in all; local codes and licensed practice decide)", {}, 4, true};
+  part.entries = {{" Prove every set dead before a cover comes off: unplug, discharge, measure."},
+                  {" No flame, cigarette, heater or unrated motor within " + units.length(6.1 * metre) + " of lacquer."},
+                  {" Work damp with solvent never goes into an oven: its vapour would explode."},
+                  {" Fitted respirator, gun and set bonded, extinguisher, two clear ways out."}};
   return part;
 }
 
 Part no_heat_part(const Plan& plan, const UnitText& units) {
-  Part part{"DRIED WITHOUT THE OVEN", {}, 2};
+  Part part{"DRIED WITHOUT THE OVEN", {}, 1};
   for (const auto& unit : plan.units) {
     if (!unit.no_heat) continue;
     std::string text = format(" {}: {}", unit.unit.text, unit.no_heat_reason);
@@ -82,7 +83,7 @@ Part no_heat_part(const Plan& plan, const UnitText& units) {
 }
 
 Part late_part(const Plan& plan) {
-  Part part{"LATE BUT SAFE", {}, 3};
+  Part part{"LATE BUT SAFE", {}, 2};
   for (const auto& unit : plan.units) {
     if (!is_late(unit)) continue;
     part.entries.push_back({format(" {}: ready {}, due by {}", unit.unit.text, day_and_clock(unit.done, plan.clock),
@@ -92,28 +93,28 @@ Part late_part(const Plan& plan) {
 }
 
 Part tight_part(const Plan& plan) {
-  Part part{"TIGHT OR IN DOUBT", {}, 4};
-  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" - " + warning, page_width, 3));
+  Part part{"TIGHT OR IN DOUBT", {}, 3};
+  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" " + sentence(warning), page_width, 3));
   return part;
 }
 
 Part stock_part(const Plan& plan, const UnitText& units) {
-  Part part{"LACQUER AND THINNER", {}, plan.stock.size()};
+  Part part{"LACQUER AND THINNER", {}, 2, true};
   for (const auto& need : plan.stock) {
-    part.entries.push_back({fitted(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
+    part.entries.push_back(wrapped(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
                                           units.volume(need.in_stock), need.is_short ? "  SHORT" : ""),
-                                   page_width)});
+                                   page_width, 3));
   }
   return part;
 }
 
 Part air_part(const Plan& plan, const UnitText& units) {
-  Part part{"AIR AND PEOPLE", {}, 2};
+  Part part{"AIR AND PEOPLE", {}, 2, true};
   if (plan.units.empty()) return part;
   const auto& room = plan.room;
   part.entries.push_back(wrapped(
       format(" {}: vapour at worst {} % of its lower flammable limit (at most {} %); fan {}, fire needs {}, "
-             "people need {}.",
+             "people without respirator {}.",
              room.place, room.lower_limit ? fixed(room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
              units.flow(room.fan), units.flow(room.fan_fire), room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
       page_width, 3));
@@ -145,8 +146,8 @@ std::size_t height(const Part& part, std::size_t shown) {
   return lines;
 }
 
-// How many entries of each part fit: every part starts whole and the longest gives way, entry by entry, down to its
-// least; then any part does.
+// How many entries of each part fit. Parts that lead the page matter most: the last one that can gives way, entry by entry,
+// down to its least; when that is not enough, down to nothing. Whole parts never give way.
 std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room) {
   std::vector<std::size_t> shown;
   for (const Part& part : parts) shown.push_back(part.entries.size());
@@ -156,14 +157,9 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
     return lines;
   };
   for (bool keep_least : {true, false}) {
-    while (total() > room) {
-      std::size_t longest = parts.size();
-      for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (shown[i] <= (keep_least ? parts[i].least : 0)) continue;
-        if (longest == parts.size() || height(parts[i], shown[i]) > height(parts[longest], shown[longest])) longest = i;
-      }
-      if (longest == parts.size()) break;
-      --shown[longest];
+    for (std::size_t i = parts.size(); i-- > 0;) {
+      const std::size_t least = keep_least ? std::min(parts[i].least, shown[i]) : 0;
+      while (!parts[i].whole && shown[i] > least && total() > room) --shown[i];
     }
   }
   return shown;
@@ -176,7 +172,7 @@ std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   const std::string last = "Every part, person, time and caution: the same command with --json.";
   const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan), no_heat_part(plan, units),
                                    late_part(plan),         tight_part(plan),   stock_part(plan, units),
-                                   air_part(plan, units),   cautions_part(plan)};
+                                   air_part(plan, units),   cautions_part(plan, units)};
   const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const Part& part = parts[i];

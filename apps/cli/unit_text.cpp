@@ -17,6 +17,10 @@ std::string UnitText::step(TemperatureStep step) const {
   return us_ ? joined(step.in(fahrenheit_step), 1, "°F") : joined(step.in(kelvin), 1, "K");
 }
 
+std::string UnitText::length(Length length) const {
+  return us_ ? joined(length.in(foot), 0, "ft") : joined(length.in(metre), 1, "m");
+}
+
 std::string UnitText::hours(Duration time) const { return joined(time.in(hour), 1, "h"); }
 
 std::string UnitText::minutes(Duration time) const { return joined(time.in(minute), 0, "min"); }

@@ -17,6 +17,7 @@ class UnitText {
 
   std::string temperature(Temperature t) const;       // 71 °C, 160 °F
   std::string step(TemperatureStep step) const;       // 5 K, 9 °F
+  std::string length(Length length) const;            // 6.1 m, 20 ft
   std::string hours(Duration time) const;             // 3.5 h
   std::string minutes(Duration time) const;           // 20 min
   std::string volume(Volume volume) const;            // 1.25 L, 0.33 gal

@@ -99,8 +99,8 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
 
   if (result.ovens.empty()) {
     const std::string why = reasons.empty() ? "the shop has no oven." : weakest_words(result.piece);
-    result.cold = ColdCase{drying::dry_without_heat(result.piece, air), "No oven here bakes it safely: " + why, saving};
-    for (const auto& reason : reasons) result.doubts.push_back(kind.name + ": " + reason);
+    result.cold = ColdCase{drying::dry_without_heat(result.piece, air), "No oven here bakes it safely: " + why, reasons,
+                           saving};
     return result;
   }
   const drying::OvenPart* weakest = result.piece.weakest();

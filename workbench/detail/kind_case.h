@@ -30,6 +30,7 @@ struct OvenChoice {
 struct ColdCase {
   drying::NoHeatPlan plan;
   std::string reason;
+  std::vector<std::string> by_oven;  // why each oven does not bake it
   std::optional<drying::Saving> saving;
 };
 

@@ -47,9 +47,9 @@ const CoatCase* strongest(const std::vector<UnitDraft>& units) {
 std::string respirator_words(const room_air::RespiratorChoice& choice) {
   using Verdict = room_air::RespiratorChoice::Verdict;
   switch (choice.verdict) {
-    case Verdict::none_needed: return "none by the vapour figures; a fitted mask against spray mist all the same. " + choice.reason;
-    case Verdict::wear: return std::string(choice.respirator->name) + ", fitted. " + choice.reason;
-    case Verdict::refuse: return "none is enough: do not spray. " + choice.reason;
+    case Verdict::none_needed: return "none by the vapour figures; a fitted mask against spray mist all the same";
+    case Verdict::wear: return std::string(choice.respirator->name) + ", fitted";
+    case Verdict::refuse: return "none is enough: do not spray";
   }
   return "";
 }
@@ -104,6 +104,7 @@ RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint,
     room.worst_share = air->share_of_lower_limit;
     room.exposure_index = air->exposure_index;
     room.respirator = respirator_words(air->respirator);
+    room.because.push_back(air->respirator.reason);
   } else {
     room.respirator = "fitted mask against spray mist";
   }
@@ -156,21 +157,24 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const
   }
   bool sprayed = false;
   for (const UnitDraft& unit : units) {
-    for (const std::string& doubt : unit.kind->doubts) say(doubt);
     for (const auto& conflict : unit.route.conflicts) {
       if (conflict.named) say(unit.kind->kind->name + ": " + conflict.why + ".");
     }
-    say(drop_test(unit));
-    if (unit.window) {
-      for (const std::string& warning : unit.window->warnings) say(warning);
-    }
-    if (unit.trade && unit.trade->disagree) say(unit.trade->view);
     sprayed = sprayed || unit.route.way.way == equipment::CoatingWay::spray_stripped;
+  }
+  for (const UnitDraft& unit : units) {
+    if (!unit.window) continue;
+    for (const std::string& warning : unit.window->warnings) say(warning);
   }
   if (sprayed) {
     const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density, paint.lacquer->thinner_parts_for_spray);
     if (views.disagree) say(views.view);
   }
+  for (const UnitDraft& unit : units) {
+    if (unit.trade && unit.trade->disagree) say(unit.kind->kind->name + ": " + unit.trade->view);
+    for (const std::string& doubt : unit.kind->doubts) say(doubt);
+  }
+  for (const UnitDraft& unit : units) say(drop_test(unit));
   return warnings;
 }
 

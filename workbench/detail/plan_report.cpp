@@ -137,6 +137,7 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
       for (const auto& name : names) plan.measure += (plan.measure.empty() ? "" : "; ") + name;
       plan.saves = cold.saving->saved();
     }
+    plan.notes.insert(plan.notes.end(), cold.by_oven.begin(), cold.by_oven.end());
     if (!cold.plan.words.empty()) plan.notes.push_back(cold.plan.words);
   } else {
     plan.load = loads[unit.load].id;

@@ -71,10 +71,10 @@ Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, c
                                  clock_text(reading->time), reading->where));
   }
   const std::string climate_words =
-      format("the 95th-percentile dew point of {}, {} °C", month_name(month->month), fixed(month->dew_point_95.celsius(), 1));
+      format("95th-percentile dew point of {} ({} °C)", month_name(month->month), fixed(month->dew_point_95.celsius(), 1));
   if (reading == nullptr) {
     return with_dew_point(month->mean_temperature, month->dew_point_95, pressure,
-                          "no reading of the last 4 h, so " + climate_words + ", rules");
+                          "no reading of the last 4 h, so the " + climate_words + " rules");
   }
   const Temperature dew = dew_of(*reading);
   // A morning's reading is cooler than the day: a warmer room makes every unit wait longer for the gun.
@@ -83,10 +83,10 @@ Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, c
       format("the reading of {} ({} °C dew point)", clock_text(reading->time), fixed(dew.celsius(), 1));
   if (dew >= month->dew_point_95) {
     return with_dew_point(warmer, dew, pressure,
-                          read_words + " rules for 4 h and is damper than " + climate_words + ", so it rules beyond too");
+                          read_words + " rules for 4 h and is damper than the " + climate_words + ", so it rules beyond too");
   }
   return with_dew_point(warmer, month->dew_point_95, pressure,
-                        read_words + " rules for 4 h only; beyond it the damper " + climate_words + ", rules");
+                        read_words + " rules for 4 h; beyond, the damper " + climate_words + " rules");
 }
 
 }  // namespace dampward::workbench

@@ -1,0 +1,198 @@
+#include "workbench/plan.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "tests/workbench/demo_shop.h"
+
+namespace dampward::workbench::test {
+namespace {
+
+const UnitPlan* find_unit(const Plan& plan, const std::string& serial) {
+  const auto found = std::find_if(plan.units.begin(), plan.units.end(),
+                                  [&](const UnitPlan& unit) { return unit.unit.text == serial; });
+  return found == plan.units.end() ? nullptr : &*found;
+}
+
+const Refusal* find_refusal(const Plan& plan, const std::string& serial) {
+  const auto found = std::find_if(plan.refused.begin(), plan.refused.end(),
+                                  [&](const Refusal& refusal) { return refusal.unit.text == serial; });
+  return found == plan.refused.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+TEST_CASE("every unit of the queue is either treated or refused with a reason and a way out") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  CHECK(plan.queued == 14);
+  CHECK(plan.units.size() + plan.refused.size() == plan.queued);
+  for (const Refusal& refusal : plan.refused) {
+    CHECK_FALSE(refusal.reason.empty());
+    CHECK_FALSE(refusal.settle.empty());
+  }
+}
+
+TEST_CASE("the demo shows a refused unit, a unit kept from heat by ignorance, and both ovens at work") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  REQUIRE(find_refusal(plan, "TD-0801") != nullptr);
+  CHECK(find_refusal(plan, "TD-0801")->reason.find("black potted filter block") != std::string::npos);
+  const UnitPlan* unmeasured = find_unit(plan, "TD-0603");
+  REQUIRE(unmeasured != nullptr);
+  CHECK(unmeasured->no_heat);
+  CHECK(unmeasured->measure.find("scraping") != std::string::npos);
+  REQUIRE(unmeasured->saves.has_value());
+  CHECK(*unmeasured->saves > 1 * hour);
+  std::set<std::string> ovens;
+  for (const Load& load : plan.loads) ovens.insert(load.oven.text);
+  CHECK(ovens == std::set<std::string>{"cabinet", "locker"});
+}
+
+TEST_CASE("no part in any load comes nearer to its limit than the margin it asks for, nor above it") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  REQUIRE_FALSE(plan.loads.empty());
+  for (const Load& load : plan.loads) {
+    for (const PartInOven& part : load.parts) {
+      CHECK_MESSAGE(part.peak + 5 * kelvin <= part.limit + 1e-6 * kelvin, part.unit.text << " " << part.name);
+    }
+    CHECK(load.hold >= load.hold_nominal);
+  }
+}
+
+TEST_CASE("every first coat lies in its window and the last flash is over before it closes") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  for (const Window& window : plan.windows) {
+    const auto after = Duration::si(static_cast<double>((window.first_coat - window.leaves_oven).count()));
+    CHECK(after >= window.opens_after - 1 * second);
+    const UnitPlan* unit = find_unit(plan, window.unit.text);
+    REQUIRE(unit != nullptr);
+    Instant last_flash{};
+    for (const UnitStep& step : unit->steps) {
+      if (step.id.find("flash") != std::string::npos) last_flash = std::max(last_flash, step.ends);
+    }
+    CHECK(Duration::si(static_cast<double>((last_flash - window.leaves_oven).count())) <= window.closes_after + 1 * second);
+  }
+}
+
+TEST_CASE("a case closes no sooner than 24 h after the last film is dry, and the re-check waits 72 h") {
+  // NAVAIR 01-1A-509-3, as told in data/coatings: 24 h of airing, constants settle within 72 h.
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  for (const UnitPlan& unit : plan.units) {
+    Instant dry{}, closed{}, rechecked{};
+    for (const UnitStep& step : unit.steps) {
+      if (step.id.ends_with(".film_dry")) dry = step.ends;
+      if (step.id.ends_with(".reassemble")) closed = step.starts;
+      if (step.id.ends_with(".recheck")) rechecked = step.starts;
+    }
+    CHECK(closed - dry >= std::chrono::hours(24));
+    CHECK(rechecked - dry >= std::chrono::hours(72));
+  }
+}
+
+TEST_CASE("the order of the queue file changes nothing") {
+  HandedRecords records = demo_records();
+  const Plan plan = plan_of(demo_workshop(), records);
+  std::reverse(records.units.units.begin(), records.units.units.end());
+  const Plan other = plan_of(demo_workshop(), records);
+  REQUIRE(plan.units.size() == other.units.size());
+  for (std::size_t i = 0; i < plan.units.size(); ++i) {
+    CHECK(plan.units[i].unit == other.units[i].unit);
+    CHECK(plan.units[i].done == other.units[i].done);
+  }
+}
+
+TEST_CASE("an empty queue is an empty plan") {
+  HandedRecords records = demo_records();
+  records.units.units.clear();
+  const Plan plan = plan_of(demo_workshop(), records);
+  CHECK(plan.units.empty());
+  CHECK(plan.refused.empty());
+  CHECK(plan.loads.empty());
+}
+
+TEST_CASE("an oven in the spray room, or at a distance nobody wrote down, bakes nothing") {
+  for (const bool same_room : {true, false}) {
+    Workshop workshop = demo_workshop();
+    for (auto& oven : workshop.shop.ovens) {
+      if (same_room) oven.room = workshop.shop.spray.room;
+      oven.distance_to_spray.reset();
+    }
+    const Plan plan = plan_of(workshop, demo_records());
+    CHECK(plan.loads.empty());
+    for (const UnitPlan& unit : plan.units) CHECK(unit.no_heat);
+  }
+}
+
+TEST_CASE("a place with no fresh air sprays nothing and says what fan it would take") {
+  Workshop workshop = demo_workshop();
+  workshop.shop.spray.opening_to_outside = false;
+  const Plan plan = plan_of(workshop, demo_records());
+  CHECK(plan.units.empty());
+  REQUIRE_FALSE(plan.refused.empty());
+  CHECK(find_refusal(plan, "TD-0107")->reason.find("lower flammable limit") != std::string::npos);
+}
+
+TEST_CASE("a room hotter than the lacquer's hottest surface coats nothing") {
+  HandedRecords records = demo_records();
+  for (auto& reading : records.readings) {
+    reading.temperature = Temperature::celsius(39);
+    reading.humidity = RelativeHumidity::percent(45);
+  }
+  const Plan plan = plan_of(demo_workshop(), records);
+  CHECK(plan.units.empty());
+  CHECK(find_refusal(plan, "TD-0107")->reason.find("never cools") != std::string::npos);
+}
+
+TEST_CASE("a stricter heat limit never raises a set point, and unmeasured wax goes without heat") {
+  Workshop workshop = demo_workshop();
+  equipment::Kind kind = *workshop.kinds.find("river_radio");
+  for (auto& part : kind.parts) {
+    if (part.id.text == "paper_capacitors") part.limit.reset();
+  }
+  workshop.kinds.put(kind);
+  const Plan plan = plan_of(workshop, demo_records());
+  const UnitPlan* unit = find_unit(plan, "TD-0107");
+  REQUIRE(unit != nullptr);
+  CHECK(unit->no_heat);
+}
+
+TEST_CASE("a part that must be isolated keeps the whole unit closed") {
+  Workshop workshop = demo_workshop();
+  equipment::Kind kind = *workshop.kinds.find("river_phone");
+  kind.parts.front().hazards.push_back(HazardId("H06"));  // mercury
+  workshop.kinds.put(kind);
+  const Plan plan = plan_of(workshop, demo_records());
+  REQUIRE(find_refusal(plan, "TD-0311") != nullptr);
+  CHECK(find_refusal(plan, "TD-0311")->settle.find("licensed hand") != std::string::npos);
+}
+
+TEST_CASE("shortage is told before work begins, and lots are used first expired first") {
+  HandedRecords records = demo_records();
+  for (auto& lot : records.lots) lot.amount = 0.1 * litre;
+  const Plan plan = plan_of(demo_workshop(), records);
+  REQUIRE_FALSE(plan.stock.empty());
+  CHECK(plan.stock.front().is_short);
+  CHECK(plan.warnings.front().find("short") != std::string::npos);
+  CHECK(plan.stock.front().lots.front().text == "V-26-031");
+}
+
+TEST_CASE("cautions cover every step taken and each defers to local codes and licensed practice") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  CHECK(plan.cautions.size() > 30);
+  for (const Caution& caution : plan.cautions) CHECK_FALSE(caution.defer.empty());
+  for (const char* id : {"H01", "H13", "H14", "H18", "H25", "H33", "H34", "H47", "H49"}) {
+    CHECK_MESSAGE(std::any_of(plan.cautions.begin(), plan.cautions.end(),
+                              [&](const Caution& caution) { return caution.id.text == id; }),
+                  id);
+  }
+}
+
+TEST_CASE("air enough against fire is never told as enough for people") {
+  const Plan plan = plan_of(demo_workshop(), demo_records());
+  REQUIRE(plan.room.fan_people.has_value());
+  CHECK(*plan.room.fan_people > 10 * plan.room.fan_fire);
+  CHECK(plan.room.respirator.find("none") == std::string::npos);
+}
+
+}  // namespace dampward::workbench::test
