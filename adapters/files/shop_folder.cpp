@@ -93,7 +93,8 @@ KnownIds known_ids(const Workshop& workshop) {
 void read_climate(const fs::path& folder, Workshop& workshop, Proof& proof) {
   const std::string& name = workshop.shop.site.weather_file;
   std::error_code error;
-  if (name.empty() || !fs::is_regular_file(folder / name, error)) return;  // a missing file is told with the site
+  if (name.empty() || !fs::is_regular_file(folder / name, error))
+    return;  // a missing file is told with the site
   const auto weather = read_weather(folder / name, name);
   if (weather.ok()) {
     workshop.climate = exposure::climate_of(*weather);
@@ -120,12 +121,13 @@ Reading read_everything(const fs::path& folder, Proof& proof) {
     detail::read_own_liquids(document, workshop, proof);
     detail::read_kinds(document, shipped().archetypes, workshop, proof);
     read_climate(folder, workshop, proof);
-    check_lacquer_in_use(document, workshop, proof);
+    if (document.complete) check_lacquer_in_use(document, workshop, proof);
     check_shop(document, workshop.shop, proof);
   }
   keep_first_of_equals(proof.faults);
   keep_first_of_equals(proof.warnings);
   reading.known = known_ids(workshop);
+  reading.known.complete = document.complete;
   // A kind at fault is known all the same: its units are not called unknown on top.
   Proof told_already;
   for (const TomlNode* kind : document.entries("kinds", told_already)) {

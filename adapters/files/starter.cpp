@@ -15,20 +15,23 @@ namespace fs = std::filesystem;
 // A folder in which everything is made ready; it is gone again unless it was moved to its place.
 class Stage {
  public:
-  explicit Stage(fs::path path) : path_(std::move(path)) { fs::create_directory(path_, error_); }
+  explicit Stage(fs::path path) : path_(std::move(path)) {
+    std::error_code error;
+    made_ = fs::create_directory(path_, error) && !error;
+  }
   ~Stage() {
     std::error_code ignored;
-    if (!error_) fs::remove_all(path_, ignored);
+    if (made_) fs::remove_all(path_, ignored);
   }
   Stage(const Stage&) = delete;
   Stage& operator=(const Stage&) = delete;
 
-  bool ok() const { return !error_; }
+  bool made() const { return made_; }
   const fs::path& path() const { return path_; }
 
  private:
   fs::path path_;
-  std::error_code error_;
+  bool made_ = false;
 };
 
 Problem cannot_write(const fs::path& folder) {
@@ -94,7 +97,13 @@ Result<std::vector<std::string>> start_folder(const fs::path& written, const std
   fs::path place = there ? folder / ".starting" : folder;
   if (!there) place += ".starting";
   const Stage stage(place);
-  if (!stage.ok()) return cannot_write(written);
+  if (!stage.made() && fs::exists(place, error)) {
+    return Problem{{place.string()},
+                   "a folder left by a start that was cut short",
+                   "a free name",
+                   "Remove it, then start again."};
+  }
+  if (!stage.made()) return cannot_write(written);
   std::vector<std::string> names;
   for (const EmbeddedFile& file : embedded_files()) {
     if (!file.path.starts_with(example + "/")) continue;

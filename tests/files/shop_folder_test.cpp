@@ -107,7 +107,7 @@ TEST_CASE("all faults of all files come at once, each with its place") {
   const Shop shop;
   shop.replace("ovens.toml", "swing = \"2 K\"", "swing = \"2 bananas\"");
   shop.replace("crew.toml", "\"mon-fri 07:00-15:30\"", "\"mon-fri 15:30-07:00\"");
-  shop.replace("queue.csv", "2026-12-04", "04/12/2026");
+  shop.replace("queue.csv", "2026-12-09", "09/12/2026");
   const Proof proof = proofread(shop.path());
   INFO(all_told(proof.faults));
   REQUIRE(proof.faults.size() == 3);
@@ -176,6 +176,16 @@ TEST_CASE("text that is no TOML is placed by line and column, and other files ar
   REQUIRE(proof.faults.size() == 2);
   CHECK(proof.faults[0].place.file == "stations.toml");
   CHECK(proof.faults[0].place.line > 30);
+}
+
+TEST_CASE("a file that cannot be read breeds no further faults about what stands in it") {
+  for (const char* name :
+       {"crew.toml", "kinds.toml", "materials.toml", "site.toml", "spray.toml", "ovens.toml"}) {
+    INFO(name);
+    const Shop shop;
+    shop.append(name, "\nbroken = \n");
+    CHECK(only_fault(shop).place.file == name);
+  }
 }
 
 TEST_CASE("a key written twice is refused") {

@@ -77,6 +77,17 @@ TEST_CASE("a folder that cannot be written leaves nothing half-written") {
   CHECK(entries_in(scratch.path()) == 1);
 }
 
+TEST_CASE("what a start that was cut short has left is named and never mixed into a new folder") {
+  const ScratchFolder scratch;
+  fs::create_directory(scratch.path() / "shop.starting");
+  scratch.write("shop.starting/old.toml", "x");
+  const auto names = start_folder(scratch.path() / "shop");
+  REQUIRE_FALSE(names.ok());
+  CHECK(names.problems()[0].found == "a folder left by a start that was cut short");
+  CHECK(fs::exists(scratch.path() / "shop.starting" / "old.toml"));
+  CHECK_FALSE(fs::exists(scratch.path() / "shop"));
+}
+
 TEST_CASE("an unknown example is named") {
   const ScratchFolder scratch;
   const auto names = start_folder(scratch.path() / "shop", "strater");

@@ -126,7 +126,7 @@ QueuedUnit unit_of(RowReader& row, const KnownIds& known) {
               "the serial as it stands on the unit", "Set the column to text, then write the serial again.");
   }
   unit.kind = KindId(row.text("kind"));
-  if (row.needed("kind", "the name of a kind") &&
+  if (row.needed("kind", "the name of a kind") && known.complete &&
       std::find(known.kinds.begin(), known.kinds.end(), unit.kind.text) == known.kinds.end()) {
     row.fault("kind", "a kind nobody knows",
               "a kind of kinds.toml or a shipped archetype: " + listed(known.kinds),
@@ -212,7 +212,7 @@ std::vector<StockLot> read_stock(const std::string& file, std::string_view text,
         std::find(known.liquids.begin(), known.liquids.end(), lot.item) != known.liquids.end();
     if (row.needed("item", "the id of a lacquer, thinner or cleaner, or a plain word") && !liquid) {
       const std::string guess = did_you_mean(lot.item, known.liquids);
-      if (!guess.empty())
+      if (!guess.empty() && known.complete)
         row.fault("item", "which is near a known liquid but is none", "the id of a liquid", guess);
     }
     lot.expires = date_of(row, "expires");

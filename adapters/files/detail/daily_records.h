@@ -14,6 +14,7 @@ namespace dampward::files::detail {
 struct KnownIds {
   std::vector<std::string> kinds;
   std::vector<std::string> liquids;  // lacquers, thinners, cleaners
+  bool complete = true;              // false: some could not be read, so an unknown name may be right
 };
 
 records::Queue read_queue(const std::string& file, std::string_view text, const KnownIds& known,

@@ -116,7 +116,7 @@ void read_ovens(const ShopDocument& document, const workbench::WallTable& walls,
   for (const TomlNode* node : document.entries("ovens", proof)) {
     shop.ovens.push_back(read_oven(*node, walls.ids(), proof));
   }
-  if (shop.ovens.empty()) {
+  if (shop.ovens.empty() && document.complete) {
     proof.warnings.push_back({{"ovens.toml"},
                               "no oven",
                               "a table [ovens.name] for each oven",

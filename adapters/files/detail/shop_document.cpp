@@ -106,11 +106,13 @@ ShopDocument read_shop_document(const fs::path& folder, Proof& proof) {
     const auto text = read_text(folder / name, name);
     if (!text) {
       proof.faults.insert(proof.faults.end(), text.problems().begin(), text.problems().end());
+      all.complete = false;
       continue;
     }
     auto document = read_toml(name, *text);
     if (!document) {
       proof.faults.insert(proof.faults.end(), document.problems().begin(), document.problems().end());
+      all.complete = false;
       continue;
     }
     check_table_names(*document, proof);

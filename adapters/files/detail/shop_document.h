@@ -13,6 +13,7 @@ namespace dampward::files::detail {
 // Every table of every *.toml file at the top of a shop folder, whichever file a person put it in.
 struct ShopDocument {
   std::vector<TomlNode> documents;
+  bool complete = true;  // false: a file could not be read, so what seems missing may stand there
 
   // A table that stands there once ([site]); null when there is none. Its second copy is a fault.
   const TomlNode* single(std::string_view name, Proof& proof) const;

@@ -49,6 +49,7 @@ void read_site(const ShopDocument& document, const std::filesystem::path& folder
                Proof& proof) {
   const TomlNode* node = document.single("site", proof);
   if (node == nullptr) {
+    if (!document.complete) return;
     proof.faults.push_back({{"site.toml"},
                             "no table [site] in any file",
                             "[site] with name, time_zone, altitude and lacquer",

@@ -79,12 +79,12 @@ void read_spray(const ShopDocument& document, shop::Shop& shop, Proof& proof) {
   const TomlNode* node = document.single("spray", proof);
   if (node != nullptr) {
     read_place(*node, shop.spray, proof);
-  } else {
+  } else if (document.complete) {
     proof.faults.push_back(
         {{"spray.toml"}, "no table [spray] in any file", "[spray] with kind and size", ""});
   }
   for (const TomlNode* gun : document.entries("guns", proof)) shop.guns.push_back(read_gun(*gun, proof));
-  if (shop.guns.empty()) {
+  if (shop.guns.empty() && document.complete) {
     proof.faults.push_back({{"spray.toml"},
                             "no gun or brush",
                             "a table [guns.name] for each gun and brush",
