@@ -53,6 +53,67 @@ QueuedUnits in_order(const records::Queue& queue) {
   return units;
 }
 
+// Loads, their timetable, and the problem it solves.
+struct Timetable {
+  Drafts drafts;
+  line::Problem problem;
+  line::Answer answer;
+};
+
+// Drafts and times; a load that finds no time is halved and everything is timed again.
+Timetable timetable(Drafts drafts, const DraftingTable& table, Instant from, const PlanOptions& options) {
+  for (;;) {
+    options.progress(format("timetable of {} units in {} loads", drafts.units.size(), drafts.loads.size()));
+    line::Problem problem = shop_line(drafts.units, drafts.loads, table.workshop.shop, table.paint, from);
+    auto answer = line::plan(problem, {options.keep_going});
+    DAMPWARD_PROMISE(answer.ok(), "a shop that was read makes a sound timetable problem");
+    if (!answer->unplaced.empty() && options.keep_going()) {
+      Halving halving = halve_unplaced(drafts, *answer, table);
+      if (halving.changed) {
+        drafts = std::move(halving.drafts);
+        continue;
+      }
+    }
+    return {std::move(drafts), std::move(problem), std::move(answer).value()};
+  }
+}
+
+Date last_coat_of(const std::vector<UnitPlan>& units, const Plan& plan) {
+  Instant last = plan.from;
+  for (const UnitPlan& unit : units) {
+    for (const UnitStep& step : unit.steps) {
+      if (step.id.find(".coat") != std::string::npos) last = std::max(last, step.starts);
+    }
+  }
+  return Date(std::chrono::floor<std::chrono::days>(plan.clock.local(last)));
+}
+
+// Puts what was drafted and timed into the plan, in the workshop's words.
+void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const DailyRecords& daily,
+          const Workshop& workshop) {
+  const Drafts& drafts = timed.drafts;
+  const Placed placed = placed_operations(timed.answer);
+  plan.loads = report_loads(drafts.loads, drafts.units, placed, plan.from);
+  plan.windows = report_windows(drafts.loads, drafts.units, placed, plan.from);
+  plan.units = report_units(drafts.loads, drafts.units, placed, plan.clock, plan.from);
+  plan.refused.insert(plan.refused.end(), drafts.refused.begin(), drafts.refused.end());
+  std::vector<UnitDraft> planned;
+  for (const UnitDraft& unit : drafts.units) {
+    const auto unplaced = std::find_if(timed.answer.unplaced.begin(), timed.answer.unplaced.end(),
+                                       [&](const line::Unplaced& u) { return u.unit == unit.queued->serial.text; });
+    if (unplaced == timed.answer.unplaced.end()) {
+      planned.push_back(unit);
+    } else {
+      plan.refused.push_back({unit.queued->serial, unit.queued->kind, unplaced->reason,
+                              "Change what stands in the way (" + unplaced->by + "), then plan again."});
+    }
+  }
+  plan.stock = stock_needs(planned, paint, daily.stock, last_coat_of(plan.units, plan));
+  plan.room = room_report(planned, paint, workshop.shop, peak_of_vapour(timed.problem, timed.answer));
+  plan.cautions = cautions_for(plan.units, workshop.hazards);
+  plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop.spray, plan);
+}
+
 }  // namespace
 
 Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& store, const PlanOptions& options) {
@@ -71,11 +132,12 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   plan.from = plan.clock.instant(*starts);
   plan.queued = daily->queue.units.size();
 
-  const auto air = ruling_air(daily->air, workshop.climate ? &*workshop.climate : nullptr, plan.from, workshop.shop.site);
+  const auto air = ruling_air(daily->air, workshop.climate ? &*workshop.climate : nullptr, plan.from, workshop.shop.site,
+                              workshop.shop.spray);
   if (!air) return air.problems();
   plan.air = *air;
   const Pressure pressure = moist_air::standard_pressure(workshop.shop.site.altitude);
-  const auto paint = paint_shop(workshop, {plan.air.temperature, pressure});
+  const auto paint = paint_shop(workshop, {plan.air.warmest, pressure});
   if (!paint) return paint.problems();
   plan.lacquer_name = paint->lacquer->name;
 
@@ -87,15 +149,15 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
                            workshop.solvents.rows(),
                            workshop.hazards};
   const moist_air::HumidAir humid_air{plan.air.temperature, plan.air.humidity, pressure};
-  const coating::ShopAir shop_air{plan.air.temperature, plan.air.dew_point, plan.air.humidity};
 
   options.progress("working out each kind's limits and ovens");
+  const WatchedStretches watched = watched_stretches(workshop.shop, plan.from);
   std::map<KindId, KindCase> cases;
   QueuedUnits baked, cold;
   for (const auto* unit : in_order(daily->queue)) {
     const equipment::Kind* kind = workshop.kinds.find(unit->kind);
     DAMPWARD_PROMISE(kind != nullptr, "every kind of a queue that was read is known");
-    if (!cases.contains(unit->kind)) cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air));
+    if (!cases.contains(unit->kind)) cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air, watched));
     const KindCase& known = cases.at(unit->kind);
     if (known.refused) {
       plan.refused.push_back({unit->serial, unit->kind, known.refused->reason, known.refused->settle});
@@ -104,45 +166,10 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
     }
   }
 
-  const DraftingTable table{workshop, means, *paint, humid_air, shop_air, cases};
+  const DraftingTable table{workshop, means, *paint, humid_air, plan.air, cases};
   options.progress("putting units into loads");
-  Drafts drafts = draft_all(baked, cold, table);
-  line::Answer answer;
-  for (;;) {
-    options.progress(format("timetable of {} units in {} loads", drafts.units.size(), drafts.loads.size()));
-    const auto timetable = line::plan(shop_line(drafts.units, drafts.loads, workshop.shop, *paint, plan.from),
-                                      {options.keep_going});
-    DAMPWARD_PROMISE(timetable.ok(), "a shop that was read makes a sound timetable problem");
-    answer = *timetable;
-    if (answer.unplaced.empty() || !options.keep_going()) break;
-    Halving halving = halve_unplaced(drafts, answer, table);
-    if (!halving.changed) break;
-    drafts = std::move(halving.drafts);
-  }
-
-  const Placed placed = placed_operations(answer);
-  plan.loads = report_loads(drafts.loads, drafts.units, placed, plan.from);
-  plan.windows = report_windows(drafts.loads, drafts.units, placed, plan.from);
-  plan.units = report_units(drafts.loads, drafts.units, placed, plan.clock, plan.from);
-  plan.refused.insert(plan.refused.end(), drafts.refused.begin(), drafts.refused.end());
-  for (const auto& unplaced : answer.unplaced) {
-    for (const UnitDraft& unit : drafts.units) {
-      if (unit.queued->serial.text != unplaced.unit) continue;
-      plan.refused.push_back({unit.queued->serial, unit.queued->kind, unplaced.reason,
-                              "Change what stands in the way (" + unplaced.by + "), then plan again."});
-    }
-  }
-  std::vector<UnitDraft> planned;
-  for (const UnitDraft& unit : drafts.units) {
-    const bool is_in = std::any_of(plan.units.begin(), plan.units.end(),
-                                   [&](const UnitPlan& told) { return told.unit == unit.queued->serial; });
-    if (is_in) planned.push_back(unit);
-  }
-  const Date start_day(std::chrono::floor<std::chrono::days>(*starts));
-  plan.stock = stock_needs(planned, *paint, daily->stock, start_day);
-  plan.room = room_report(planned, *paint, workshop.shop.spray);
-  plan.cautions = cautions_for(plan.units, workshop.hazards);
-  plan.warnings = warnings_for(planned, drafts.loads, *paint, plan);
+  const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
+  tell(plan, timed, *paint, *daily, workshop);
   return plan;
 }
 

@@ -26,6 +26,8 @@ struct RulingAir {
   Temperature temperature;
   RelativeHumidity humidity;
   Temperature dew_point;
+  Temperature warmest, coolest;  // what the shop may come to while the plan runs
+  bool one_reading = false;      // nothing but a single reading stands behind a plan of days
   std::string because;  // "reading of 06:40 in the spray room" or why the month's 95th percentile rules
 };
 
@@ -116,8 +118,9 @@ struct StockNeed {
   std::string item;
   std::string name;
   Range<Volume> needed;
-  Volume in_stock;     // unexpired at the day of use
+  Volume in_stock;     // not past its date on the day of the last coat
   std::vector<LotId> lots;  // in the order to use them: first expired first
+  std::vector<LotId> expired;  // there, but past their date by then
   bool is_short = false;
 };
 
@@ -125,7 +128,7 @@ struct RoomAir {
   std::string place;
   std::optional<VapourShare> lower_limit;      // flammable limit of the vapour mix; none: composition unknown
   double limit_share = 0.10;                   // of that limit the plan may reach
-  double worst_share = 0;                      // of that limit, well-mixed worst case with the mixing factor
+  std::optional<double> worst_share;           // of that limit, well-mixed worst case with the mixing factor
   VolumeFlow fan, fan_fire;                    // there, needed for fire
   std::optional<VolumeFlow> fan_people;        // needed for people; none: no air is known to be enough
   std::optional<double> exposure_index;        // sum of concentration over limit at the gun, no respirator; none: not known

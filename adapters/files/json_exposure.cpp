@@ -69,6 +69,7 @@ Json climate_month_json(const exposure::MonthClimate& month) {
   return {{"month", month.month},
           {"hours", month.hours},
           {"mean_temperature_c", celsius(month.mean_temperature)},
+          {"temperature_95_c", celsius(month.temperature_95)},
           {"mean_humidity_pct", rounded(month.mean_humidity.percent(), 1)},
           {"dew_point_95_c", celsius(month.dew_point_95)},
           {"humidity_95_pct", rounded(month.humidity_95.percent(), 1)},

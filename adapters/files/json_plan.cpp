@@ -122,9 +122,9 @@ Json late_json(const Plan& plan) {
 Json room_json(const workbench::RoomAir& room) {
   Json json = {{"place", room.place},
                {"lower_limit_pct", room.lower_limit ? Json(rounded(room.lower_limit->percent(), 3)) : Json(nullptr)}};
-  if (!room.lower_limit) json["reason"] = "the lacquer's composition is not known";
+  if (!room.lower_limit) json["reason"] = "the lacquer's composition is not known, or nothing is coated";
   json.update({{"allowed_lfl_pct", rounded(room.limit_share * 100, 1)},
-               {"peak_lfl_pct", rounded(room.worst_share * 100, 1)},
+               {"peak_lfl_pct", room.worst_share ? Json(rounded(*room.worst_share * 100, 1)) : Json(nullptr)},
                {"fan_m3_per_min", rounded(room.fan.in(cubic_metre_per_minute), 1)},
                {"fan_fire_m3_per_min", rounded(room.fan_fire.in(cubic_metre_per_minute), 1)},
                {"fan_people_m3_per_min",
@@ -153,6 +153,7 @@ std::string plan_json(const Plan& plan) {
                      {"needed_l", range_json(need.needed, litre, 2)},
                      {"in_stock_l", rounded(need.in_stock.in(litre), 2)},
                      {"lots", texts(need.lots)},
+                     {"expired", texts(need.expired)},
                      {"short", need.is_short}});
   }
   for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
@@ -178,6 +179,8 @@ std::string plan_json(const Plan& plan) {
                     {{"temperature_c", celsius(plan.air.temperature)},
                      {"humidity_pct", rounded(plan.air.humidity.percent(), 1)},
                      {"dew_point_c", celsius(plan.air.dew_point)},
+                     {"warmest_c", celsius(plan.air.warmest)},
+                     {"coolest_c", celsius(plan.air.coolest)},
                      {"because", plan.air.because}}},
                    {"loads", loads},
                    {"windows", windows},

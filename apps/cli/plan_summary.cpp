@@ -20,6 +20,10 @@ std::string day_and_clock(Instant instant, const WallClock& clock) {
   return format("{} {}", names[std::chrono::weekday(day).c_encoding()], clock_text(local));
 }
 
+std::string date_text(Instant instant, const WallClock& clock) {
+  return iso_text(Date(std::chrono::floor<std::chrono::days>(clock.local(instant))));
+}
+
 bool is_late(const workbench::UnitPlan& unit) { return unit.due && unit.done > *unit.due; }
 
 // With the full stop that reasons put together from pieces may lack.
@@ -34,6 +38,7 @@ struct Part {
   std::vector<std::vector<std::string>> entries;
   std::size_t least = 1;   // entries that others give way to first
   bool whole = false;      // what keeps people safe is never cut
+  std::size_t last = 0;    // entries that never give way
 };
 
 Part loads_part(const Plan& plan, const UnitText& units) {
@@ -50,7 +55,7 @@ Part loads_part(const Plan& plan, const UnitText& units) {
 }
 
 Part refused_part(const Plan& plan) {
-  Part part{"NOT SAFE TO TREAT", {}, 2};
+  Part part{"NOT SAFE TO TREAT", {}, 2, false, 1};
   for (const auto& refusal : plan.refused) {
     part.entries.push_back(wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
                                           sentence(refusal.reason), sentence(refusal.settle)),
@@ -86,8 +91,9 @@ Part late_part(const Plan& plan) {
   Part part{"LATE BUT SAFE", {}, 2};
   for (const auto& unit : plan.units) {
     if (!is_late(unit)) continue;
-    part.entries.push_back({format(" {}: ready {}, due by {}", unit.unit.text, day_and_clock(unit.done, plan.clock),
-                                   day_and_clock(*unit.due, plan.clock))});
+    part.entries.push_back({format(" {}: ready {} {}, due {}", unit.unit.text, date_text(unit.done, plan.clock),
+                                   day_and_clock(unit.done, plan.clock),
+                                   date_text(*unit.due - std::chrono::seconds(1), plan.clock))});
   }
   return part;
 }
@@ -115,7 +121,7 @@ Part air_part(const Plan& plan, const UnitText& units) {
   part.entries.push_back(wrapped(
       format(" {}: vapour at worst {} % of its lower flammable limit (at most {} %); fan {}, fire needs {}, "
              "people without respirator {}.",
-             room.place, room.lower_limit ? fixed(room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
+             room.place, room.worst_share ? fixed(*room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
              units.flow(room.fan), units.flow(room.fan_fire), room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
       page_width, 3));
   part.entries.push_back(wrapped(" Respirator at the gun: " + sentence(room.respirator), page_width, 3));
@@ -126,10 +132,9 @@ std::vector<std::string> head(const Plan& plan, const UnitText& units) {
   const auto late = std::count_if(plan.units.begin(), plan.units.end(), is_late);
   const auto cold = std::count_if(plan.units.begin(), plan.units.end(), [](const auto& u) { return u.no_heat; });
   std::vector<std::string> lines = wrapped("Treatment plan for " + plan.shop, page_width, 2);
-  lines.push_back(format("from {} {}: {} units queued, {} treated ({} loads, {} without heat), {} refused, {} late",
-                         iso_text(Date(std::chrono::floor<std::chrono::days>(plan.clock.local(plan.from)))),
-                         clock_text(plan.clock.local(plan.from)), plan.queued, plan.units.size(), plan.loads.size(),
-                         cold, plan.refused.size(), late));
+  lines.push_back(format("from {} {}: {} queued, {} treated ({} loads, {} cold), {} refused, {} late",
+                         date_text(plan.from, plan.clock), clock_text(plan.clock.local(plan.from)), plan.queued,
+                         plan.units.size(), plan.loads.size(), cold, plan.refused.size(), late));
   for (const auto& line : wrapped(format("air {}, {} %, dew point {}: {}", units.temperature(plan.air.temperature),
                                          fixed(plan.air.humidity.percent(), 0), units.temperature(plan.air.dew_point),
                                          plan.air.because),
@@ -158,7 +163,7 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
   };
   for (bool keep_least : {true, false}) {
     for (std::size_t i = parts.size(); i-- > 0;) {
-      const std::size_t least = keep_least ? std::min(parts[i].least, shown[i]) : 0;
+      const std::size_t least = keep_least ? std::min(parts[i].least, shown[i]) : std::min<std::size_t>(parts[i].last, shown[i]);
       while (!parts[i].whole && shown[i] > least && total() > room) --shown[i];
     }
   }

@@ -15,7 +15,7 @@ Climate climate_of(const Weather& weather) {
   DAMPWARD_PROMISE(!weather.hours.empty(), "a climate is asked of weather with at least one hour");
   struct Sums {
     double temperature = 0, humidity = 0;  // °C, fraction
-    std::vector<Temperature> dew_points;
+    std::vector<Temperature> temperatures, dew_points;
     std::vector<RelativeHumidity> humidities;
     int wet_hours = 0;
   };
@@ -24,6 +24,7 @@ Climate climate_of(const Weather& weather) {
     Sums& month = sums[hour.month - 1];
     month.temperature += hour.temperature.celsius();
     month.humidity += hour.humidity.fraction();
+    month.temperatures.push_back(hour.temperature);
     month.dew_points.push_back(hour.dew_point);
     month.humidities.push_back(hour.humidity);
     if (is_wet(hour)) ++month.wet_hours;
@@ -37,7 +38,7 @@ Climate climate_of(const Weather& weather) {
     const auto hours = static_cast<double>(month.dew_points.size());
     climate.months.push_back(
         {m, static_cast<int>(month.dew_points.size()), Temperature::celsius(month.temperature / hours),
-         RelativeHumidity::fraction(month.humidity / hours), detail::percentile(month.dew_points, 0.95),
+         detail::percentile(month.temperatures, 0.95), RelativeHumidity::fraction(month.humidity / hours), detail::percentile(month.dew_points, 0.95),
          detail::percentile(month.humidities, 0.95), month.wet_hours});
     temperature += month.temperature;
     humidity += month.humidity;

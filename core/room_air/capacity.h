@@ -12,7 +12,7 @@
 namespace dampward::room_air {
 
 // How much of the lower flammable limit a place may reach. 10 % wherever people stand; 25 % only in a booth stated to be
-// ventilated, with a fan. Sources: 29 CFR 1910.146(b) and WAC 296-304-03009 (10 % in confined spaces, ship work), WAC 296-24-37003
+// ventilated, whose fan moves its air at 0.51 m/s or more through its face (width by height). Sources: 29 CFR 1910.146(b) and WAC 296-304-03009 (10 % in confined spaces, ship work), WAC 296-24-37003
 // and -37019 (25 % in booths and ovens), all read; for an ordinary room no rule was read, so 10 % is planned.
 struct FireShare {
   double share = 0.10;

@@ -16,6 +16,8 @@ shop::SprayPlace place(shop::PlaceKind kind, bool stated_booth, bool fan) {
   shop::SprayPlace p;
   p.kind = kind;
   p.ventilated_booth = stated_booth;
+  p.width = 1 * metre;  // 20 m³/min through this face is 0.56 m/s
+  p.height = 0.6 * metre;
   if (fan) p.fan = 20 * cubic_metre_per_minute;
   return p;
 }
@@ -48,6 +50,10 @@ TEST_CASE(
   CHECK(fire_share(place(PlaceKind::booth, false, true)).share == 0.10);
   CHECK(fire_share(place(PlaceKind::booth, true, false)).share == 0.10);
   CHECK(fire_share(place(PlaceKind::booth, true, true)).share == 0.25);
+  // WAC 296-24-37003 (read): at least 0.51 m/s through the face, or it is no ventilated booth.
+  shop::SprayPlace wide = place(PlaceKind::booth, true, true);
+  wide.width = 3.5 * metre;
+  CHECK(fire_share(wide).share == 0.10);
 }
 
 // Computed from the lower limits at 25 °C: millilitres per cubic metre at 30 °C. Tolerance 1.5 %: the printed figures have two digits and

@@ -15,7 +15,7 @@ TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
   const Workshop& workshop = demo_workshop();
   const HandedRecords records = demo_records();
   const moist_air::HumidAir air{Temperature::celsius(25), RelativeHumidity::percent(76)};
-  const coating::ShopAir shop_air{air.temperature, moist_air::dew_point(air), air.humidity};
+  RulingAir ruling{air.temperature, air.humidity, moist_air::dew_point(air), Temperature::celsius(28), air.temperature, false, ""};
   const PaintShop paint = paint_shop(workshop, {air.temperature, air.pressure}).value();
   const route::Means means{workshop.shop,
                            *paint.lacquer,
@@ -24,17 +24,18 @@ TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
                            workshop.materials.rows(),
                            workshop.solvents.rows(),
                            workshop.hazards};
+  const Instant from = workshop.shop.site.clock.instant(*records.units.starts);
+  const WatchedStretches watched = watched_stretches(workshop.shop, from);
   std::map<KindId, KindCase> cases;
   QueuedUnits baked, cold;
   for (const auto& unit : records.units.units) {
     if (!cases.contains(unit.kind)) {
-      cases.emplace(unit.kind, kind_case(*workshop.kinds.find(unit.kind), workshop, means, air));
+      cases.emplace(unit.kind, kind_case(*workshop.kinds.find(unit.kind), workshop, means, air, watched));
     }
     const KindCase& known = cases.at(unit.kind);
     if (!known.refused) (known.cold ? cold : baked).push_back(&unit);
   }
-  const Drafts drafts = draft_all(baked, cold, {workshop, means, paint, air, shop_air, cases});
-  const Instant from = workshop.shop.site.clock.instant(*records.units.starts);
+  const Drafts drafts = draft_all(baked, cold, {workshop, means, paint, air, ruling, cases});
   const line::Problem problem = shop_line(drafts.units, drafts.loads, workshop.shop, paint, from);
   const line::Answer answer = line::plan(problem).value();
   CHECK(answer.unplaced.empty());

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "core/base/format.h"
 #include "core/materials/composition.h"
 #include "core/room_air/exposure_index.h"
+#include "core/room_air/separation.h"
 
 namespace dampward::workbench {
 namespace {
@@ -26,6 +28,52 @@ const shop::Gun* gun_for(equipment::CoatingWay way, const shop::Shop& shop) {
   return best;
 }
 
+bool has_skill(const shop::Person& person, const char* skill) {
+  return std::find(person.skills.begin(), person.skills.end(), skill) != person.skills.end();
+}
+
+// The longest shift of anybody who sprays or brushes shortens the limits (at least eight hours count).
+double shift_factor(const shop::Shop& shop) {
+  Duration longest = 8 * hour;
+  for (const shop::Person& person : shop.crew) {
+    if (!has_skill(person, "spray") && !has_skill(person, "brush")) continue;
+    for (const auto& [day, spans] : person.shifts.days) {
+      for (const shop::DailyHours& span : spans) {
+        longest = std::max(longest, static_cast<double>((span.to - span.from).count()) * minute);
+      }
+    }
+  }
+  return room_air::long_day_factor(longest);
+}
+
+// Why no solvent may be used in the place at all: something hot too near, no way out, nobody to watch.
+std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materials::Lacquer& lacquer) {
+  const shop::SprayPlace& place = shop.spray;
+  for (const shop::HeatSource& source : place.heat_sources) {
+    if (room_air::may_be_on_together(place.room, source.room, source.distance)) continue;
+    return route::Refusal{format("\"{}\" may be hot within 6.1 m of the {}, and nothing hot may be on there from mixing to the "
+                                 "end of the purge.",
+                                 source.name, place.name),
+                          "Take it away for good, or write down where it stands and how far: another room, more than 6.1 m."};
+  }
+  if (place.ways_out < 1) {
+    return route::Refusal{format("The {} has no way out.", place.name), "Two clear ways out, doors that open outward."};
+  }
+  const bool confined = place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent;
+  if (confined && shop.crew.size() < 2) {
+    return route::Refusal{format("The {} is a small closed space and nobody is left to watch from outside.", place.name),
+                          "A second person outside while lacquer is in use, or work outdoors."};
+  }
+  if (lacquer.isocyanate) {
+    return route::Refusal{format("{} sets isocyanate free: its mist can give asthma for life, cartridges do not hold it, and "
+                                 "everybody else must stay out until the place is measured clear, which this plan cannot "
+                                 "arrange.",
+                                 lacquer.name),
+                          "Take a lacquer of another family."};
+  }
+  return std::nullopt;
+}
+
 // Mass of what evaporates in a volume of the mix in hand, at its most.
 Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
   const auto solids = coating::non_volatile(paint.lacquer->solids_by_mass.value, paint.lacquer->density.value,
@@ -39,6 +87,7 @@ Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
 
 Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   PaintShop paint;
+  paint.air = air;
   paint.lacquer = workshop.lacquers.find(workshop.shop.lacquer);
   if (paint.lacquer == nullptr) {
     return Problem{{"site.toml"},
@@ -75,19 +124,26 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   paint.worst_for_fire = blend(room_air::Worst::fire);
   paint.worst_for_people = blend(room_air::Worst::people);
   paint.vapour = room_air::evaporated(paint.worst_for_fire, air);
+  paint.limit_factor = shift_factor(workshop.shop);
+  paint.closed = closed_place(workshop.shop, *paint.lacquer);
   if (paint.vapour) paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
   return paint;
 }
 
-std::optional<AirAtTheGun> air_at_the_gun(const CoatCase& coat, const PaintShop& paint) {
+std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const PaintShop& paint) {
   if (!paint.vapour) return std::nullopt;
-  const VolumeFlow source = coat.volatiles * (paint.vapour->vapour_per_kilogram / kilogram);
+  const VolumeFlow source = volatiles * (paint.vapour->vapour_per_kilogram / kilogram);
   const auto steady = room_air::steady_concentration(paint.room, source);
   if (!steady) return std::nullopt;
-  const bool sprayed = coat.method != Method::brush;
-  return AirAtTheGun{*steady, steady->fraction() / paint.vapour->lower_limit.fraction(),
-                     room_air::mixture_index(paint.worst_for_people, *steady),
-                     room_air::choose_respirator(paint.worst_for_people, *steady, sprayed && paint.lacquer->isocyanate)};
+  auto index = room_air::mixture_index(paint.worst_for_people, *steady);
+  if (index) *index /= paint.limit_factor;
+  return AirAtTheGun{*steady, index,
+                     room_air::choose_respirator(paint.worst_for_people, *steady, paint.lacquer->isocyanate,
+                                                 paint.limit_factor)};
+}
+
+MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint) {
+  return gun.fluid_rate * volatiles_per_volume(paint, coating::thinner_parts(*paint.lacquer, method_of(gun)));
 }
 
 std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way, const PaintShop& paint,
@@ -117,11 +173,11 @@ std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::Coatin
   result.work = *work;
 
   const double parts = coating::thinner_parts(*paint.lacquer, result.method);
-  const Density volatile_share = volatiles_per_volume(paint, parts);
-  result.volatiles = result.gun->fluid_rate * volatile_share;
-  // The film of one coat keeps at most what landed of it, and gives it off over its flash.
-  const Volume landed = result.gun->efficiency.high.fraction() * consumption->ready.typical / coats;
-  result.volatiles_in_flash = landed * volatile_share / work->one_flash;
+  result.volatiles = volatiles_of(*result.gun, paint);
+  // The film of one coat keeps at most what landed of it, and gives it off over its flash. The most that lands is the
+  // thickest film on the largest area, which is what the high figure is reckoned from at the poorest efficiency.
+  const Volume landed = result.gun->efficiency.low.fraction() * consumption->ready.high / coats;
+  result.volatiles_in_flash = landed * volatiles_per_volume(paint, parts) / work->one_flash;
   return result;
 }
 

@@ -12,6 +12,7 @@
 #include "core/room_air/mixture.h"
 #include "core/room_air/respirator.h"
 #include "core/room_air/room.h"
+#include "core/route/route.h"
 #include "core/shop/shop.h"
 #include "workbench/workshop.h"
 
@@ -19,6 +20,7 @@ namespace dampward::workbench {
 
 // The lacquer in use, its thinner and the air of the spray place, worked out once for the whole plan.
 struct PaintShop {
+  room_air::AirState air;
   const materials::Lacquer* lacquer = nullptr;
   const materials::Liquid* thinner = nullptr;  // none: unthinned, or not in the shop's list
   Range<Density> solvent;                      // of the lacquer's volatile part
@@ -28,6 +30,8 @@ struct PaintShop {
   room_air::Mixture worst_for_fire, worst_for_people;
   std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
   std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
+  double limit_factor = 1;                        // what the longest shift of a spray or brush hand leaves of an exposure limit
+  std::optional<route::Refusal> closed;           // why no solvent may be used in the place at all
 };
 
 // Problem: the spray place has no size, or the lacquer in use is not in any table.
@@ -47,12 +51,14 @@ struct CoatCase {
 // The air of the place while the coat goes on for ever: well mixed less the mixing factor, all solvent counted as vapour.
 struct AirAtTheGun {
   VapourShare vapour;
-  double share_of_lower_limit = 0;
-  std::optional<double> exposure_index;  // Σ C/L without respirator; none: some part has no limit
+  std::optional<double> exposure_index;  // Σ C/L without respirator, for the longest shift; none: some part has no limit
   room_air::RespiratorChoice respirator;
 };
 // None: the place has no fresh air, so the vapour only rises; or nothing in it burns or counts as solvent (water only).
-std::optional<AirAtTheGun> air_at_the_gun(const CoatCase& coat, const PaintShop& paint);
+std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const PaintShop& paint);
+
+// What a gun or brush gives off at most while it is in use.
+MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint);
 
 // None: the shop has nothing to put it on with, or the lacquer is not meant for it.
 std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way, const PaintShop& paint,

@@ -17,7 +17,7 @@ void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, c
   for (std::size_t member : load.units) {
     const records::QueuedUnit& queued = *units[member];
     UnitDraft draft =
-        draft_unit(queued, table.cases.at(queued.kind), &load, table.means, table.paint, table.shop_air);
+        draft_unit(queued, table.cases.at(queued.kind), &load, table.means, table.paint, table.air);
     draft.load = drafts.loads.size();
     if (draft.refused) {
       drafts.refused.push_back(*draft.refused);
@@ -29,7 +29,7 @@ void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, c
 }
 
 void add_cold(Drafts& drafts, const records::QueuedUnit& queued, const DraftingTable& table) {
-  UnitDraft draft = draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.shop_air);
+  UnitDraft draft = draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.air);
   if (draft.refused) {
     drafts.refused.push_back(*draft.refused);
   } else {

@@ -3,7 +3,6 @@
 #include <map>
 #include <vector>
 
-#include "core/coating/warm_window.h"
 #include "core/line/answer.h"
 #include "core/moist_air/humid_air.h"
 #include "workbench/detail/unit_draft.h"
@@ -18,7 +17,7 @@ struct DraftingTable {
   const route::Means& means;
   const PaintShop& paint;
   const moist_air::HumidAir& humid_air;
-  const coating::ShopAir& shop_air;
+  const RulingAir& air;
   const std::map<KindId, KindCase>& cases;
 };
 

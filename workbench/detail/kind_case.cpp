@@ -7,6 +7,7 @@
 #include "core/base/promise.h"
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
+#include "core/line/calendar.h"
 #include "core/room_air/separation.h"
 
 namespace dampward::workbench {
@@ -38,7 +39,7 @@ std::string weakest_words(const drying::OvenPiece& piece) {
   const drying::OvenPart* weakest = piece.weakest();
   if (weakest == nullptr) return "no part of it has a known heat limit.";
   const auto& limit = *weakest->limit;
-  return format("{} allow at most {} ({} less a margin of {} K).", weakest->name, celsius(limit.allowed()),
+  return format("the limit of {} is {} ({} less a margin of {} K).", weakest->name, celsius(limit.allowed()),
                 celsius(limit.limit), fixed(limit.margin.in(kelvin), 0));
 }
 
@@ -53,8 +54,25 @@ std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop:
   return format("The {} stands {}: nothing hot may be on within 6.1 m of solvent work.", oven.name, where);
 }
 
+WatchedStretches watched_stretches(const shop::Shop& shop, Instant from) {
+  constexpr line::Minute two_weeks = 14 * 24 * 60;
+  line::Calendar watched;
+  for (const shop::Person& person : shop.crew) {
+    if (std::find(person.skills.begin(), person.skills.end(), "oven") == person.skills.end()) continue;
+    watched = line::joined(watched, line::calendar_of(person.shifts, shop.site.clock, from, two_weeks));
+  }
+  WatchedStretches stretches;
+  for (const shop::Oven& oven : shop.ovens) {
+    line::Minute longest = 0;
+    const auto powered = line::calendar_of(oven.powered, shop.site.clock, from, two_weeks);
+    for (const line::Span& span : line::common(watched, powered)) longest = std::max(longest, span.length());
+    stretches[oven.id] = static_cast<double>(longest) * minute;
+  }
+  return stretches;
+}
+
 KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const route::Means& means,
-                   const moist_air::HumidAir& air) {
+                   const moist_air::HumidAir& air, const WatchedStretches& watched) {
   KindCase result;
   result.kind = &kind;
   result.refused = route::isolation(kind, workshop.hazards);
@@ -69,12 +87,14 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   }
 
   std::vector<std::string> reasons;
+  bool all_too_near = true, unwatched = false;
   std::optional<drying::Saving> saving;
   for (const shop::Oven& oven : workshop.shop.ovens) {
     if (const auto near = too_near_to_spray(oven, workshop.shop.spray)) {
       reasons.push_back(*near);
       continue;
     }
+    all_too_near = false;
     if (!fits_inside(kind, oven)) {
       reasons.push_back(format("It does not fit into the {} with {} mm of air around it and half the oven free.",
                                oven.name, fixed(clearance.in(millimetre), 0)));
@@ -85,7 +105,13 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
     const drying::LoadUnits one{&result.piece, 1};
     const auto answer = drying::bake_load(oven, *wall, std::span(&one, 1), air);
     if (const auto* bake = std::get_if<drying::BakePlan>(&answer)) {
-      result.ovens.push_back({&oven, *bake});
+      if (bake->in_oven() <= watched.at(oven.id)) {
+        result.ovens.push_back({&oven, *bake});
+      } else {
+        reasons.push_back(format("The {} would need {} h with power and somebody within call in one stretch; the longest is {} h.",
+                                 oven.name, fixed(bake->in_oven().in(hour) + 0.05, 1), fixed(watched.at(oven.id).in(hour), 1)));
+        unwatched = true;
+      }
       continue;
     }
     reasons.push_back(format("{}: {}", oven.name, std::get<drying::NoBake>(answer).reason));
@@ -98,7 +124,17 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   });
 
   if (result.ovens.empty()) {
-    const std::string why = reasons.empty() ? "the shop has no oven." : weakest_words(result.piece);
+    const drying::OvenPart* weakest = result.piece.weakest();
+    if (weakest != nullptr && weakest->limit->allowed() < air.temperature) {
+      result.refused = route::Refusal{format("{} may become no hotter than {}, and the shop itself is at {}.", weakest->name,
+                                             celsius(weakest->limit->allowed()), celsius(air.temperature)),
+                                      weakest->limit->settle};
+      return result;
+    }
+    // What stands in the way: where the ovens stand, how long they are watched, or the weakest part.
+    const std::string why = reasons.empty() ? "the shop has no oven."
+                            : all_too_near || unwatched ? reasons.front()
+                                                        : weakest_words(result.piece);
     result.cold = ColdCase{drying::dry_without_heat(result.piece, air), "No oven here bakes it safely: " + why, reasons,
                            saving};
     return result;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -48,7 +49,11 @@ struct KindCase {
 // hot when its own load meets the gun, so it is not used for anything that is coated.
 std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop::SprayPlace& spray);
 
+// The longest time in one piece that an oven has power while somebody with the oven skill is on shift within call.
+using WatchedStretches = std::map<OvenId, Duration>;
+WatchedStretches watched_stretches(const shop::Shop& shop, Instant from);
+
 KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const route::Means& means,
-                   const moist_air::HumidAir& air);
+                   const moist_air::HumidAir& air, const WatchedStretches& watched);
 
 }  // namespace dampward::workbench

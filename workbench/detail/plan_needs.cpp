@@ -17,12 +17,17 @@ Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
 }
 
 StockNeed need_of(const std::string& item, const std::string& name, const Range<Volume>& needed,
-                  const std::vector<records::StockLot>& stock, Date start) {
-  StockNeed need{item, name, needed, {}, {}, false};
+                  const std::vector<records::StockLot>& stock, Date last_coat) {
+  StockNeed need{item, name, needed, {}, {}, {}, false};
   std::vector<const records::StockLot*> lots;
   for (const auto& lot : stock) {
-    const bool expired = lot.expires && *lot.expires < start;
-    if (lot.item == item && !expired) lots.push_back(&lot);
+    const bool expired = lot.expires && *lot.expires < last_coat;
+    if (lot.item != item) continue;
+    if (expired) {
+      need.expired.push_back(lot.lot);
+    } else {
+      lots.push_back(&lot);
+    }
   }
   std::stable_sort(lots.begin(), lots.end(), [](const auto* a, const auto* b) {
     return a->expires && (!b->expires || *a->expires < *b->expires);
@@ -35,13 +40,13 @@ StockNeed need_of(const std::string& item, const std::string& name, const Range<
   return need;
 }
 
-// The unit whose coat gives off most.
-const CoatCase* strongest(const std::vector<UnitDraft>& units) {
-  const CoatCase* worst = nullptr;
-  for (const UnitDraft& unit : units) {
-    if (unit.coat && (worst == nullptr || unit.coat->volatiles > worst->volatiles)) worst = &*unit.coat;
-  }
-  return worst;
+// The most any gun or brush in use gives off; where nothing is planned, any the shop owns.
+MassFlow strongest_source(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop) {
+  MassFlow most;
+  for (const UnitDraft& unit : units) most = std::max(most, unit.coat->volatiles);
+  if (!units.empty()) return most;
+  for (const shop::Gun& gun : shop.guns) most = std::max(most, volatiles_of(gun, paint));
+  return most;
 }
 
 std::string respirator_words(const room_air::RespiratorChoice& choice) {
@@ -52,6 +57,12 @@ std::string respirator_words(const room_air::RespiratorChoice& choice) {
     case Verdict::refuse: return "none is enough: do not spray";
   }
   return "";
+}
+
+std::vector<std::string> texts_of(const std::vector<LotId>& lots) {
+  std::vector<std::string> texts;
+  for (const LotId& lot : lots) texts.push_back(lot.text);
+  return texts;
 }
 
 // Parts the lacquer only may soften, in one sentence; empty where there are none.
@@ -68,48 +79,52 @@ std::string drop_test(const UnitDraft& unit) {
 }  // namespace
 
 std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const PaintShop& paint,
-                                   const std::vector<records::StockLot>& stock, Date start) {
+                                   const std::vector<records::StockLot>& stock, Date last_coat) {
   Range<Volume> lacquer, thinner;
   for (const UnitDraft& unit : units) {
     lacquer = sum(lacquer, unit.coat->consumption.lacquer);
     thinner = sum(thinner, unit.coat->consumption.thinner);
   }
   if (units.empty()) return {};
-  std::vector<StockNeed> needs{need_of(paint.lacquer->id.text, paint.lacquer->name, lacquer, stock, start)};
+  std::vector<StockNeed> needs{need_of(paint.lacquer->id.text, paint.lacquer->name, lacquer, stock, last_coat)};
   if (thinner.high.si() > 0) {
     const std::string name = paint.thinner == nullptr ? paint.lacquer->thinner : paint.thinner->name;
-    needs.push_back(need_of(paint.lacquer->thinner, name, thinner, stock, start));
+    needs.push_back(need_of(paint.lacquer->thinner, name, thinner, stock, last_coat));
   }
   return needs;
 }
 
-RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::SprayPlace& place) {
+RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop,
+                    std::optional<double> peak) {
   RoomAir room;
-  room.place = place.name;
+  room.place = shop.spray.name;
   room.limit_share = paint.fire_share.share;
   room.fan = paint.room.fresh_air;
   room.because.push_back(paint.fire_share.reason);
   if (paint.vapour && !paint.lacquer->composition.empty()) room.lower_limit = paint.vapour->lower_limit;
-  const CoatCase* worst = strongest(units);
-  if (worst == nullptr) {
+  const MassFlow source = strongest_source(units, paint, shop);
+  const auto needs = room_air::air_needs(source, paint.worst_for_fire, paint.worst_for_people, paint.fire_share,
+                                         paint.room.mixing, paint.air);
+  room.fan_fire = needs.fire;
+  room.fan_people = needs.people;
+  if (!needs.people) {
+    room.because.push_back("some part of the lacquer has no exposure limit: no air is known to be enough for people");
+  }
+  if (units.empty()) {
     room.respirator = "nothing is coated";
     return room;
   }
-  const auto needs = room_air::air_needs(worst->volatiles, paint.worst_for_fire, paint.worst_for_people,
-                                         paint.fire_share, paint.room.mixing);
-  room.fan_fire = needs.fire;
-  room.fan_people = needs.people;
-  if (!needs.people) room.because.push_back("some part of the lacquer has no exposure limit: no air is known to be enough for people");
-  if (const auto air = air_at_the_gun(*worst, paint)) {
-    room.worst_share = air->share_of_lower_limit;
+  if (peak) room.worst_share = *peak * paint.fire_share.share;
+  if (const auto air = air_at_the_gun(source, paint)) {
     room.exposure_index = air->exposure_index;
     room.respirator = respirator_words(air->respirator);
     room.because.push_back(air->respirator.reason);
   } else {
     room.respirator = "fitted mask against spray mist";
   }
-  room.because.push_back("steady release while the gun is on, all solvent counted as vapour, well mixed less the mixing factor; "
-                         "the cone of the gun itself burns whatever the room's figure says");
+  room.because.push_back("all solvent counted as vapour while the gun is on and while films flash off, well mixed less the "
+                         "mixing factor; the cone of the gun itself burns whatever the room's figure says");
+  room.because.push_back("touch-up by brush, mixing and wiping are not in these figures");
   room.because.push_back("air that is enough against fire is never thereby enough for people");
   return room;
 }
@@ -132,7 +147,7 @@ std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std:
 }
 
 std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
-                                      const PaintShop& paint, const Plan& plan) {
+                                      const PaintShop& paint, const shop::SprayPlace& place, const Plan& plan) {
   std::vector<std::string> warnings;
   const auto say = [&](const std::string& sentence) {
     if (!sentence.empty() && std::find(warnings.begin(), warnings.end(), sentence) == warnings.end()) {
@@ -145,6 +160,26 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const
     } else if (need.in_stock < need.needed.high) {
       say(need.name + " may run short: stock covers the usual use, not the worst.");
     }
+    if (!need.expired.empty()) {
+      say(format("{}: {} will be past its date before the last coat and is not counted.", need.name,
+                 listed(texts_of(need.expired))));
+    }
+  }
+  if (plan.air.one_reading) {
+    say("One reading of the air stands behind the whole plan: read again every 4 h at the work, and plan anew if it is damper.");
+  }
+  for (const UnitPlan& unit : plan.units) {
+    if (unit.due && *unit.due < plan.from) say(unit.unit.text + " was due before work starts: is the year right?");
+  }
+  if (plan.units.empty()) return warnings;
+  if (place.ways_out < 2) say("The " + place.name + " has only one way out: keep it clear, and make a second before spraying.");
+  if (!place.low_extraction) say("Solvent vapour sinks: the extraction of the " + place.name + " belongs near the floor.");
+  if (!place.shelter_from_rain) say("The " + place.name + " is open to rain: coat only in dry hours.");
+  if (!place.shelter_from_dust || !place.makeup_air_filtered) {
+    say("Dust reaches the wet film in the " + place.name + ": shelter it, or filter the air that comes in.");
+  }
+  if (place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent) {
+    say("The " + place.name + " is a small closed space: measured air flow, a permit, and somebody outside watching during every coat.");
   }
   for (const LoadDraft& load : loads) {
     if (!load.oven->control_amid_load) say("Hang the control thermostat of the " + load.oven->name + " amid the load.");

@@ -9,19 +9,22 @@
 
 namespace dampward::workbench {
 
-// Lacquer and thinner for all the units, against what is in stock and not past its date on the day work starts. Lots stand
-// in the order to use them: first expired first, those without a date last.
+// Lacquer and thinner for all the units, against what is in stock and not past its date on the day of the last coat. Lots
+// stand in the order to use them: first expired first, those without a date last.
 std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const PaintShop& paint,
-                                   const std::vector<records::StockLot>& stock, Date start);
+                                   const std::vector<records::StockLot>& stock, Date last_coat);
 
-// The spray place at its worst: the strongest source the plan uses, steady, in well-mixed air less its mixing factor.
-RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::SprayPlace& place);
+// The spray place at its worst: for people and fans the strongest source in use (where nothing is planned, the strongest the
+// shop owns), steady, in well-mixed air less its mixing factor; for the share of the flammable limit all sources of the
+// timetable together. `peak` is that share of the place's capacity.
+RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop,
+                    std::optional<double> peak);
 
 // The rows of the hazard table for every step the plan takes, each once, in table order.
 std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std::vector<hazards::Hazard>& table);
 
 // What the plan says aside: disagreements between the trade and what is published, shortages, doubts, each a sentence.
 std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
-                                      const PaintShop& paint, const Plan& plan);
+                                      const PaintShop& paint, const shop::SprayPlace& place, const Plan& plan);
 
 }  // namespace dampward::workbench

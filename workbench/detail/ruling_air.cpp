@@ -3,21 +3,31 @@
 #include <algorithm>
 
 #include "core/base/format.h"
+#include "core/base/text.h"
 #include "core/moist_air/humid_air.h"
 
 namespace dampward::workbench {
 namespace {
 
-// The latest reading that still rules at `from`; null where none does.
+bool same_place(const std::string& a, const std::string& b) {
+  return !a.empty() && lower_case(trimmed(a)) == lower_case(trimmed(b));
+}
+
+// The latest reading of the spray place that still rules at `from`; else the dampest of any place that does; else null.
 const records::AirReading* ruling_reading(const std::vector<records::AirReading>& readings, Instant from,
-                                          const WallClock& clock) {
-  const records::AirReading* latest = nullptr;
+                                          const WallClock& clock, const shop::SprayPlace& spray, Pressure pressure) {
+  const records::AirReading* at_the_work = nullptr;
+  const records::AirReading* dampest = nullptr;
+  const auto dew = [&](const records::AirReading& r) { return moist_air::dew_point({r.temperature, r.humidity, pressure}); };
   for (const auto& reading : readings) {
     const Instant taken = clock.instant(reading.time);
     if (taken > from || from - taken > reading_rules_for) continue;
-    if (latest == nullptr || reading.time > latest->time) latest = &reading;
+    if (same_place(reading.where, spray.name) || same_place(reading.where, spray.room)) {
+      if (at_the_work == nullptr || reading.time > at_the_work->time) at_the_work = &reading;
+    }
+    if (dampest == nullptr || dew(reading) > dew(*dampest)) dampest = &reading;
   }
-  return latest;
+  return at_the_work != nullptr ? at_the_work : dampest;
 }
 
 // The damper of the months the plan touches; null where the climate knows none of them.
@@ -41,20 +51,26 @@ std::string month_name(unsigned month) {
   return names[month - 1];
 }
 
-RulingAir with_dew_point(Temperature air, Temperature dew_point, Pressure pressure, std::string because) {
-  // Air is never colder than its dew point: saturated then.
-  const Temperature temperature = std::max(air, dew_point);
-  const auto state = moist_air::from_dew_point(temperature, dew_point, pressure);
-  const double humidity = std::min(state.humidity.fraction(), 1.0);
-  return {temperature, RelativeHumidity::fraction(humidity), dew_point, std::move(because)};
+// Air at one temperature with this dew point; never colder than the dew point, because it is saturated then.
+RulingAir air_of(Temperature temperature, Temperature dew_point, Temperature warmest, Temperature coolest,
+                 Pressure pressure, std::string because) {
+  RulingAir air;
+  air.temperature = std::max(temperature, dew_point);
+  const auto state = moist_air::from_dew_point(air.temperature, dew_point, pressure);
+  air.humidity = RelativeHumidity::fraction(std::min(state.humidity.fraction(), 1.0));
+  air.dew_point = dew_point;
+  air.warmest = std::max(warmest, air.temperature);
+  air.coolest = std::max(std::min(coolest, air.temperature), dew_point);
+  air.because = std::move(because);
+  return air;
 }
 
 }  // namespace
 
 Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, const exposure::Climate* climate,
-                             Instant from, const shop::Site& site) {
+                             Instant from, const shop::Site& site, const shop::SprayPlace& spray) {
   const Pressure pressure = moist_air::standard_pressure(site.altitude);
-  const records::AirReading* reading = ruling_reading(readings, from, site.clock);
+  const records::AirReading* reading = ruling_reading(readings, from, site.clock, spray, pressure);
   const exposure::MonthClimate* month = climate == nullptr ? nullptr : damper_month(*climate, from, site.clock);
   if (reading == nullptr && month == nullptr) {
     return Problem{{"air.csv"},
@@ -62,31 +78,27 @@ Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, c
                    "a line with time, place, temperature and humidity read in the shop that day",
                    "Add the reading to air.csv, or name a weather file in site.toml (weather = \"…\")."};
   }
-  const auto dew_of = [&](const records::AirReading& r) {
-    return moist_air::dew_point({r.temperature, r.humidity, pressure});
-  };
-  if (month == nullptr) {
-    return with_dew_point(reading->temperature, dew_of(*reading), pressure,
-                          format("reading of {} in the {}; it rules for 4 h, read again after that",
-                                 clock_text(reading->time), reading->where));
-  }
-  const std::string climate_words =
-      format("95th-percentile dew point of {} ({} °C)", month_name(month->month), fixed(month->dew_point_95.celsius(), 1));
   if (reading == nullptr) {
-    return with_dew_point(month->mean_temperature, month->dew_point_95, pressure,
-                          "no reading of the last 4 h, so the " + climate_words + " rules");
+    return air_of(month->mean_temperature, month->dew_point_95, month->temperature_95, month->mean_temperature, pressure,
+                  format("no reading of the last 4 h, so {}'s 95th-percentile dew point rules", month_name(month->month)));
   }
-  const Temperature dew = dew_of(*reading);
-  // A morning's reading is cooler than the day: a warmer room makes every unit wait longer for the gun.
-  const Temperature warmer = std::max(reading->temperature, month->mean_temperature);
-  const std::string read_words =
-      format("the reading of {} ({} °C dew point)", clock_text(reading->time), fixed(dew.celsius(), 1));
+  const Temperature dew = moist_air::dew_point({reading->temperature, reading->humidity, pressure});
+  const std::string read = format("{} reading of {}", reading->where, clock_text(reading->time));
+  if (month == nullptr) {
+    RulingAir air = air_of(reading->temperature, dew, reading->temperature, reading->temperature, pressure, "the " + read);
+    air.one_reading = true;
+    return air;
+  }
+  const Temperature working = std::max(reading->temperature, month->mean_temperature);
+  const Temperature coolest = std::min(reading->temperature, month->mean_temperature);
   if (dew >= month->dew_point_95) {
-    return with_dew_point(warmer, dew, pressure,
-                          read_words + " rules for 4 h and is damper than the " + climate_words + ", so it rules beyond too");
+    return air_of(working, dew, month->temperature_95, coolest, pressure,
+                  format("the {} rules for 4 h and is damper than {}'s 95th percentile, so it rules beyond too", read,
+                         month_name(month->month)));
   }
-  return with_dew_point(warmer, month->dew_point_95, pressure,
-                        read_words + " rules for 4 h; beyond, the damper " + climate_words + " rules");
+  return air_of(working, month->dew_point_95, month->temperature_95, coolest, pressure,
+                format("the {} rules for 4 h; beyond it the damper 95th-percentile dew point of {}", read,
+                       month_name(month->month)));
 }
 
 }  // namespace dampward::workbench

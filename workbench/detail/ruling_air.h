@@ -1,6 +1,5 @@
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include "core/base/result.h"
@@ -18,9 +17,10 @@ inline constexpr std::chrono::hours reading_rules_for{4};
 inline constexpr std::chrono::days plan_reaches{14};
 
 // The air a plan of several days counts on: a reading not older than four hours, or, because the plan runs beyond it, the
-// damper of that reading and the 95th-percentile dew point of the months it touches. Without either nothing is known of
-// the air, and nothing is planned.
+// damper of that reading and the 95th-percentile dew point of the months it touches; as warm as the month's 95th percentile
+// where a unit must cool, as cool as the reading or the month's mean where it must stay warm. Readings of the spray place go
+// before others; of others the dampest rules. Without reading and climate nothing is known of the air, and nothing is planned.
 Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, const exposure::Climate* climate,
-                             Instant from, const shop::Site& site);
+                             Instant from, const shop::Site& site, const shop::SprayPlace& spray);
 
 }  // namespace dampward::workbench

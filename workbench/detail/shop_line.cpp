@@ -183,4 +183,25 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
   return problem;
 }
 
+std::optional<double> peak_of_vapour(const line::Problem& problem, const line::Answer& answer) {
+  if (problem.capacities.empty() || problem.capacities.front().steps.front().amount == 0) return std::nullopt;
+  std::map<std::string, std::int64_t> amounts;
+  for (const line::Operation& operation : problem.operations) {
+    for (const line::Demand& demand : operation.demands) amounts[operation.id] += demand.amount;
+  }
+  std::map<Minute, std::int64_t> changes;
+  for (const line::Placement& placement : answer.placements) {
+    const auto amount = amounts.find(placement.operation);
+    if (amount == amounts.end()) continue;
+    changes[placement.start] += amount->second;
+    changes[placement.end] -= amount->second;
+  }
+  std::int64_t now = 0, most = 0;
+  for (const auto& [when, change] : changes) {
+    now += change;
+    most = std::max(most, now);
+  }
+  return static_cast<double>(most) / static_cast<double>(problem.capacities.front().steps.front().amount);
+}
+
 }  // namespace dampward::workbench

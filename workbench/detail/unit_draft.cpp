@@ -1,9 +1,11 @@
 #include "workbench/detail/unit_draft.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/base/format.h"
 #include "core/base/promise.h"
+#include "core/room_air/air_needs.h"
 
 namespace dampward::workbench {
 namespace {
@@ -15,13 +17,19 @@ const drying::PieceBake& piece_in(const drying::BakePlan& bake, const KindId& ki
   return *found;
 }
 
-// The surfaces that decide the window: the heaviest lump from the oven's hottest place, cooling as slowly as it may, and the
-// set as a whole from the coolest, cooling as fast as it may.
-std::vector<coating::Surface> surfaces_of(const drying::BakePlan& bake, const KindId& kind, Temperature room) {
+// The surfaces that decide the window: the heaviest lump from the oven's hottest place, lit by its lamps, cooling as slowly as
+// it may in the warmest air; and the set as a whole from the oven's coolest place, cooling as fast as it may in the coolest.
+std::vector<coating::Surface> surfaces_of(const drying::BakePlan& bake, const KindId& kind, const RulingAir& air) {
   const drying::PieceBake& piece = piece_in(bake, kind);
-  const TemperatureStep off = bake.excess.evenness + bake.excess.swing;
-  return {{"its heaviest iron", coating::LumpedCooling{bake.set + off, room, piece.heavy_cooling.high}},
-          {"the set as a whole", coating::LumpedCooling{bake.set - off, room, piece.whole_cooling.low}}};
+  const TemperatureStep below = bake.excess.evenness + bake.excess.swing;
+  return {{"its heaviest iron", coating::LumpedCooling{bake.set + bake.excess.sum(), air.warmest, piece.heavy_cooling.high}},
+          {"the set as a whole", coating::LumpedCooling{bake.set - below, air.coolest, piece.whole_cooling.low}}};
+}
+
+// A set dried without heat is as warm as the room, whatever the room comes to.
+std::vector<coating::Surface> cold_surfaces(const RulingAir& air) {
+  return {{"the set on a warm day", coating::LumpedCooling{air.warmest, air.warmest, hour}},
+          {"the set on a cool day", coating::LumpedCooling{air.coolest, air.coolest, hour}}};
 }
 
 route::RouteFacts facts_of(const KindCase& kind, const LoadDraft* load) {
@@ -71,7 +79,7 @@ Duration window_closes(const coating::WarmWindow& window) {
 }
 
 UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, const LoadDraft* load,
-                     const route::Means& means, const PaintShop& paint, const coating::ShopAir& air) {
+                     const route::Means& means, const PaintShop& paint, const RulingAir& air) {
   UnitDraft draft;
   draft.queued = &queued;
   draft.kind = &kind;
@@ -79,6 +87,7 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
     draft.refused = Refusal{queued.serial, queued.kind, std::move(reason), std::move(settle)};
     return draft;
   };
+  if (paint.closed) return refuse(paint.closed->reason, paint.closed->settle);
   draft.route = route::make_route({*kind.kind, queued.findings, queued.soils}, means, facts_of(kind, load));
   if (draft.route.refused) return refuse(draft.route.refused->reason, draft.route.refused->settle);
 
@@ -88,31 +97,27 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
                   "Add a gun or brush to the shop's files, or coats for that method to the lacquer.");
   }
   if (paint.capacity && draft.coat->volatiles > paint.capacity->volatiles) {
-    const VolumeFlow needed = paint.room.fresh_air.si() > 0
-                                  ? draft.coat->volatiles / paint.capacity->volatiles * paint.room.fresh_air
-                                  : VolumeFlow{};
+    const VolumeFlow needed = room_air::air_needs(draft.coat->volatiles, paint.worst_for_fire, paint.worst_for_people,
+                                                  paint.fire_share, paint.room.mixing, paint.air)
+                                  .fire;
     return refuse(format("To {} in the {} would take its air above {} % of the vapour's lower flammable limit.",
                          units_way(draft.route.way.way), means.shop.spray.name,
                          fixed(paint.fire_share.share * 100, 0)),
-                  needed.si() > 0 ? format("A measured fan of {} m³/min or more, a smaller gun, or work outdoors.",
-                                           fixed(needed.in(cubic_metre_per_minute) + 0.5, 0))
-                                  : "Open the place to the outside and give it a measured fan, or work outdoors.");
+                  format("A measured fan of {} m³/min or more with an opening to the outside, a smaller gun, or work outdoors.",
+                         fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0)));
   }
 
-  const auto air_there = air_at_the_gun(*draft.coat, paint);
+  const auto air_there = air_at_the_gun(draft.coat->volatiles, paint);
   if (air_there && air_there->respirator.verdict == room_air::RespiratorChoice::Verdict::refuse) {
-    return refuse(format("To {} in the {} would put the person at the gun into air no respirator is meant for.",
-                         units_way(draft.route.way.way), means.shop.spray.name),
-                  air_there->respirator.reason);
+    return refuse(format("To {} in the {} would put the person at the gun into air no respirator is meant for: {}.",
+                         units_way(draft.route.way.way), means.shop.spray.name, air_there->respirator.reason),
+                  "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent.");
   }
 
   const coating::WindowRules rules = coating::window_rules(*paint.lacquer);
-  // Dried without heat it is as warm as the room.
-  const auto surfaces = load != nullptr
-                            ? surfaces_of(load->bake, kind.kind->id, air.temperature)
-                            : std::vector<coating::Surface>{
-                                  {"the set", coating::LumpedCooling{air.temperature, air.temperature, hour}}};
-  const coating::WarmWindow window = coating::warm_window(surfaces, air, rules, draft.coat->work);
+  const auto surfaces = load != nullptr ? surfaces_of(load->bake, kind.kind->id, air) : cold_surfaces(air);
+  const coating::ShopAir shop_air{air.temperature, air.dew_point, air.humidity};
+  const coating::WarmWindow window = coating::warm_window(surfaces, shop_air, rules, draft.coat->work);
   if (!window.usable()) {
     return refuse(coating::words(window, draft.coat->work),
                   "Coat in dried or cooler air, in cooler hours, or take another lacquer.");

@@ -37,6 +37,6 @@ bool closed_by_regain(const coating::WarmWindow& window);
 // The draft of a unit that bakes in this load, or, with no load, dries without heat. A unit that cannot be coated safely
 // comes back refused, with the reason.
 UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, const LoadDraft* load,
-                     const route::Means& means, const PaintShop& paint, const coating::ShopAir& air);
+                     const route::Means& means, const PaintShop& paint, const RulingAir& air);
 
 }  // namespace dampward::workbench
