@@ -1,0 +1,226 @@
+#include <doctest/doctest.h>
+
+#include <map>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "tests/cli/demo_shop.h"
+#include "tests/cli/program.h"
+
+// docs/cli.md lists every key of every JSON answer; here its tables meet real output.
+
+namespace {
+
+using Keys = std::set<std::string>;
+
+// The keys of each table of the page that is headed "key", by the heading above it.
+std::map<std::string, Keys> keys_of_the_page() {
+  std::map<std::string, Keys> keys;
+  std::istringstream page(whole_text(DAMPWARD_SOURCE_DIR "/docs/cli.md"));
+  std::string heading;
+  bool in_key_table = false;
+  for (std::string line; std::getline(page, line);) {
+    std::smatch match;
+    if (std::regex_match(line, match, std::regex("##+ (.*)"))) heading = match[1];
+    if (line.starts_with("| key |")) in_key_table = true;
+    if (!line.starts_with("|")) in_key_table = false;
+    if (!in_key_table || !std::regex_search(line, match, std::regex("^\\| `([^`]+)` \\|"))) continue;
+    INFO(heading, " names ", match[1].str(), " twice");
+    CHECK(keys[heading].insert(match[1]).second);
+  }
+  return keys;
+}
+
+// The page's word for a key that is a name and no fixed word.
+std::string on_the_page(const std::string& key) {
+  static const Keys storages = {"open_shed", "closed_room", "closed_case", "heated_case", "air_conditioned"};
+  static const Keys classes = {"very_sensitive", "sensitive", "medium_resistant", "resistant"};
+  if (storages.count(key) > 0) return "<storage>";
+  return classes.count(key) > 0 ? "<class>" : key;
+}
+
+// What a document holds: the paths of its values, and of the lists and objects on the way to them.
+struct Printed {
+  Keys values, containers;
+};
+
+void walk(const Json& json, const std::string& path, Printed& printed) {
+  if (json.is_object()) {
+    printed.containers.insert(path);
+    for (const auto& [key, value] : json.items()) {
+      walk(value, path + (path.empty() ? "" : ".") + on_the_page(key), printed);
+    }
+  } else if (json.is_array()) {
+    printed.containers.insert(path + "[]");
+    for (const Json& item : json) walk(item, path + "[]", printed);
+  } else {
+    printed.values.insert(path);
+  }
+}
+
+Printed printed_by(const std::vector<Json>& documents) {
+  Printed printed;
+  for (const Json& document : documents) walk(document, "", printed);
+  return printed;
+}
+
+// Holds a verb's answers against its table. Answers with faults alone are held against the table of faults.
+void compare(const Keys& page, const std::vector<Json>& documents) {
+  const Printed printed = printed_by(documents);
+  for (const std::string& key : printed.values) {
+    CHECK_MESSAGE(page.count(key) == 1, "printed, but not on the page: ", key);
+  }
+  for (const std::string& key : page) {
+    CHECK_MESSAGE(printed.values.count(key) + printed.containers.count(key) > 0,
+                  "on the page, but never printed: ", key);
+  }
+}
+
+// Every null that has no reason beside it, or beside the object it stands in.
+void unexplained(const Json& json, const std::string& path, bool explained, Keys& found) {
+  if (json.is_array()) {
+    for (const Json& item : json) unexplained(item, path + "[]", false, found);
+  } else if (json.is_object()) {
+    for (const auto& [key, value] : json.items()) {
+      const bool reason = json.contains(key + "_reason") || (value.is_null() && json.contains("reason"));
+      unexplained(value, path + "." + key, explained || reason, found);
+    }
+  } else if (json.is_null() && !explained) {
+    found.insert(path);
+  }
+}
+
+Json json_of(std::vector<std::string> arguments) {
+  arguments.emplace_back("--json");
+  return only_document(dampward_run(arguments));
+}
+
+// Ways of asking that between them show every key, the reasons of unknown values too.
+std::vector<Json> plans() {
+  std::vector<Json> documents;
+  const DemoShop demo;
+  documents.push_back(json_of({"plan", demo.folder()}));
+
+  // A baked unit without due date, and one that bakes hotter than the trade's rule reaches.
+  const DemoShop hot;
+  hot.write("more_kinds.toml",
+            "[kinds.shore_logger]\nlike = \"tide_logger\"\ndrop = [\"relays\", \"inlet_filter\", "
+            "\"board_parts\"]\n");
+  hot.write_queue({"TD-0101,shore_logger,damp,dust,,0,"});
+  documents.push_back(json_of({"plan", hot.folder()}));
+
+  const DemoShop empty;
+  empty.write_queue({});
+  documents.push_back(json_of({"plan", empty.folder()}));
+
+  const DemoShop unknown_solvents;
+  unknown_solvents.replace("materials.toml",
+                           "{ xylene = \"60 %\", n_butyl_acetate = \"25 %\", n_butanol = \"15 %\" }", "{}");
+  documents.push_back(json_of({"plan", unknown_solvents.folder()}));
+  return documents;
+}
+
+std::vector<Json> exposures() {
+  const DemoShop demo;
+  std::vector<Json> documents = {json_of({"exposure", demo.folder()}),
+                                 json_of({"exposure", "--weather", demo.path("weather.epw").string()})};
+  // No month warm enough for the 30-day rule: temperature, dew point and humidity of a cold store.
+  demo.write("cold.epw", weather_with({{6, "-5.0"}, {7, "-6.0"}, {8, "92"}}));
+  documents.push_back(json_of({"exposure", "--weather", demo.path("cold.epw").string()}));
+  // Ten hours missing.
+  std::string text = demo.text("weather.epw");
+  const std::size_t from = text.find("\n1987,1,9,3,"), to = text.find("\n1987,1,9,13,");
+  REQUIRE(from < to);
+  demo.write("gap.epw", text.erase(from, to - from));
+  documents.push_back(json_of({"exposure", "--weather", demo.path("gap.epw").string()}));
+  return documents;
+}
+
+std::vector<Json> faulty_answers() {
+  const DemoShop shop;
+  shop.replace("ovens.toml", "swing = \"2 K\"", "swing = \"2 bananas\"");
+  shop.write_queue({"0041,river_radio,,,,,", "42,river_radio,,,,,", "0043,river_radio,,,,,"});
+  return {json_of({"plan", shop.folder()}), json_of({"proofread", shop.folder()}),
+          json_of({"exposure", shop.folder()}), json_of({"start", shop.folder()}),
+          json_of({"plan", "--json"})};
+}
+
+}  // namespace
+
+TEST_CASE("the page has a table of keys for faults and for every verb") {
+  const auto page = keys_of_the_page();
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "exposure", "selfcheck"}) {
+    INFO(heading);
+    REQUIRE(page.count(heading) == 1);
+    CHECK(page.at(heading).count("faults[]") == 1);
+  }
+  CHECK(page.size() == 6);
+}
+
+TEST_CASE("start prints the keys of its table and no others") {
+  const ScratchFolder scratch;
+  compare(keys_of_the_page()["start"], {json_of({"start", (scratch.path() / "shop").string(), "--example"})});
+}
+
+TEST_CASE("proofread prints the keys of its table and no others") {
+  const DemoShop demo;
+  compare(keys_of_the_page()["proofread"], {json_of({"proofread", demo.folder()})});
+}
+
+TEST_CASE("plan prints the keys of its table and no others") {
+  compare(keys_of_the_page()["plan"], plans());
+}
+
+TEST_CASE("exposure prints the keys of its table and no others") {
+  compare(keys_of_the_page()["exposure"], exposures());
+}
+
+TEST_CASE("selfcheck prints the keys of its table and no others") {
+  compare(keys_of_the_page()["selfcheck"], {json_of({"selfcheck"})});
+}
+
+TEST_CASE("an answer to faulty input holds faults and warnings of the same shape, whatever the verb") {
+  Keys page = keys_of_the_page()["Faults"];
+  for (const std::string& key : Keys(page))
+    page.insert("warnings" + key.substr(std::string("faults").size()));
+  compare(page, faulty_answers());
+  for (const Json& document : faulty_answers()) {
+    CHECK(document.size() == 2);
+    CHECK_FALSE(document.at("faults").empty());
+  }
+}
+
+TEST_CASE("an unknown value is null beside a reason") {
+  Keys found;
+  for (const Json& document : plans()) unexplained(document, "", false, found);
+  for (const Json& document : exposures()) unexplained(document, "", false, found);
+  for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);
+}
+
+TEST_CASE("figures in JSON are SI, whatever units a person reads") {
+  const DemoShop demo;
+  CHECK(dampward_run({"plan", demo.folder(), "--json", "--units", "us"}).out ==
+        dampward_run({"plan", demo.folder(), "--json"}).out);
+  CHECK(dampward_run({"exposure", demo.folder(), "--json", "--units", "us"}).out ==
+        dampward_run({"exposure", demo.folder(), "--json"}).out);
+}
+
+TEST_CASE("every key that carries a figure ends in its unit or is a count, and times carry their offset") {
+  const std::regex unit(".*_(c|h|min|l|um|ppm|pct|m3_per_min|mg_per_m2_day)(\\.(low|typical|high))?");
+  const std::regex time("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d([+-]\\d\\d:\\d\\d|Z)");
+  const DemoShop demo;
+  const Json plan = json_of({"plan", demo.folder()});
+  const Keys counts = {"coats", "exposure_index"};
+  for (const char* list : {"late", "loads", "windows", "stock", "rooms", "treatments"}) {
+    for (const Json& item : plan.at(list)) {
+      for (const auto& [key, value] : item.items()) {
+        INFO(list, "[].", key);
+        if (value.is_number()) CHECK((std::regex_match(key, unit) || counts.count(key) == 1));
+        if (key.ends_with("_at") && value.is_string()) {
+          CHECK(std::regex_match(value.get<std::string>(), time));
+        }
+      }
+    }
+  }
+}
