@@ -253,8 +253,8 @@ TEST_CASE("a weather row with one field too many is refused at its line") {
 
 TEST_CASE("weather fillers of a few hours are filled and counted, a file of nothing else is refused") {
   std::string text = whole_text(DAMPWARD_SOURCE_DIR "/data/demo/weather.epw");
-  // The ninth field of an EPW row is the relative humidity, and 999 its filler (EnergyPlus, Auxiliary Programs, data
-  // dictionary of weather files; from memory).
+  // The ninth field of an EPW row is the relative humidity, and 999 its filler (EnergyPlus, Auxiliary Programs,
+  // data dictionary of weather files; from memory).
   const auto fill = [&](const std::string& hour) {
     const std::size_t row = text.find("\n1987,1,9," + hour + ",");
     REQUIRE(row != std::string::npos);
@@ -294,7 +294,8 @@ TEST_CASE("limits that contradict each other are refused") {
   check_spoilt(
       {"materials.toml", "thin_brush = 0", "hottest_surface = \"8 °C\"", "10 to 8 °C", "below the hottest"});
   check_spoilt({"kinds.toml",
-                "limit = \"72 °C\"\nlimit_source = \"scraping melted at 72 °C on the hot plate, 2026-11-16\"",
+                "limit = \"72 °C\"\n"
+                "limit_source = \"scraping melted at 72 °C on the hot plate, 2026-11-16\"",
                 "limit = \"300 °C\"", "far above", ""});
 }
 
@@ -385,8 +386,8 @@ TEST_CASE("a folder that cannot be written is refused and nothing half-written s
   std::filesystem::create_directory(scratch.path() / "full");
   scratch.write("full/notes.txt", "somebody's notes\n");
   const auto before = names_in(scratch.path());
-  // A file in the way, a file where the parent should be, no parent, a folder in use; kernel files take no folder, not
-  // even an administrator's.
+  // A file in the way, a file where the parent should be, no parent, a folder in use. The kernel's own files
+  // take no folder, not even an administrator's.
   for (const char* place : {"file", "file/shop", "none/shop", "full"}) {
     const std::string folder = (scratch.path() / place).string();
     check_faulty({"start", folder}, {folder, 0, "", ""});

@@ -20,7 +20,8 @@ Run dampward_run(const std::vector<std::string>& arguments);
 // The same with standard error on a terminal, as for somebody who sits in front of it.
 Run dampward_run_at_terminal(const std::vector<std::string>& arguments);
 
-// Standard output as one JSON document that ends with its line; fails the test where anything stands before or behind.
+// Standard output as one JSON document that ends with its line; fails the test where anything stands before
+// or behind it.
 Json only_document(const Run& run);
 
 inline bool says(const std::string& text, const std::string& part) {
