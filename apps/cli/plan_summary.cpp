@@ -46,7 +46,7 @@ Part loads_part(const Plan& plan, const UnitText& units) {
   for (const auto& load : plan.loads) {
     part.entries.push_back({cut(
         format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
-               fitted(load.oven.text, 9), fitted(units.temperature(load.set_point), 6),
+               fitted(load.oven.text, 9), fitted(units.setting(load.set_point), 6),
                fitted(units.hours(load.hold), 6), day_and_clock(load.starts, plan.clock),
                day_and_clock(load.first_out, plan.clock), load.weakest_unit.text, load.weakest_name),
         page_width)});
@@ -54,11 +54,11 @@ Part loads_part(const Plan& plan, const UnitText& units) {
   return part;
 }
 
-Part refused_part(const Plan& plan) {
+Part refused_part(const Plan& plan, const UnitText& units) {
   Part part{"NOT SAFE TO TREAT", {}, 2, false, 1};
   for (const auto& refusal : plan.refused) {
     part.entries.push_back(wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
-                                          sentence(refusal.reason), sentence(refusal.settle)),
+                                          units.sentence(sentence(refusal.reason)), units.sentence(sentence(refusal.settle))),
                                    page_width, 3));
   }
   return part;
@@ -82,7 +82,7 @@ Part no_heat_part(const Plan& plan, const UnitText& units) {
     if (!unit.measure.empty()) {
       text += " Measure: " + unit.measure + (unit.saves ? "; that would save " + units.hours(*unit.saves) + "." : ".");
     }
-    part.entries.push_back(wrapped(text, page_width, 3));
+    part.entries.push_back(wrapped(units.sentence(text), page_width, 3));
   }
   return part;
 }
@@ -98,9 +98,9 @@ Part late_part(const Plan& plan) {
   return part;
 }
 
-Part tight_part(const Plan& plan) {
+Part tight_part(const Plan& plan, const UnitText& units) {
   Part part{"TIGHT OR IN DOUBT", {}, 3};
-  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" " + sentence(warning), page_width, 3));
+  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" " + units.sentence(sentence(warning)), page_width, 3));
   return part;
 }
 
@@ -175,8 +175,8 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
 std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   std::vector<std::string> lines = head(plan, units);
   const std::string last = "Every part, person, time and caution: the same command with --json.";
-  const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan), no_heat_part(plan, units),
-                                   late_part(plan),         tight_part(plan),   stock_part(plan, units),
+  const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan, units), no_heat_part(plan, units),
+                                   late_part(plan),         tight_part(plan, units),   stock_part(plan, units),
                                    air_part(plan, units),   cautions_part(plan, units)};
   const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
   for (std::size_t i = 0; i < parts.size(); ++i) {

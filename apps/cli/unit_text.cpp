@@ -1,5 +1,8 @@
 #include "apps/cli/unit_text.h"
 
+#include <cmath>
+#include <regex>
+
 #include "core/base/format.h"
 
 namespace dampward::cli {
@@ -11,6 +14,11 @@ std::string joined(double value, int digits, const char* unit) { return fixed(va
 
 std::string UnitText::temperature(Temperature t) const {
   return us_ ? joined(t.fahrenheit(), 0, "°F") : joined(t.celsius(), 0, "°C");
+}
+
+std::string UnitText::setting(Temperature t) const {
+  const double value = us_ ? t.fahrenheit() : t.celsius();
+  return joined(std::floor(value + 1e-6), 0, us_ ? "°F" : "°C");
 }
 
 std::string UnitText::step(TemperatureStep step) const {
@@ -36,6 +44,25 @@ std::string UnitText::volume(const Range<Volume>& range) const {
 
 std::string UnitText::flow(VolumeFlow flow) const {
   return us_ ? joined(flow.in(cubic_foot_per_minute), 0, "cfm") : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
+}
+
+std::string UnitText::sentence(const std::string& metric) const {
+  if (!us_) return metric;
+  static const std::regex figure(R"((-?\d+(?:\.\d+)?)( | )(°C|K|m³/min|m|L)(?![A-Za-z0-9³²/]))");
+  std::string text;
+  auto rest = metric.cbegin();
+  for (std::sregex_iterator match(metric.begin(), metric.end(), figure), end; match != end; ++match) {
+    text.append(rest, metric.cbegin() + match->position());
+    const double value = std::stod((*match)[1].str());
+    const std::string unit = (*match)[3].str();
+    text += unit == "°C"       ? temperature(Temperature::celsius(value))
+            : unit == "K"      ? step(value * kelvin)
+            : unit == "m³/min" ? flow(value * cubic_metre_per_minute)
+            : unit == "m"      ? length(value * metre)
+                               : volume(value * litre);
+    rest = metric.cbegin() + match->position() + match->length();
+  }
+  return text.append(rest, metric.cend());
 }
 
 }  // namespace dampward::cli
