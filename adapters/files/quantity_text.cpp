@@ -13,79 +13,8 @@
 namespace dampward::files {
 namespace {
 
-// One unit: value in SI base units = number · factor + offset.
-struct Unit {
-  std::string_view word;
-  double factor;
-  double offset = 0;
-};
-
-struct Measure {
-  std::string_view name;  // "a length"
-  std::string_view like;  // "a length such as 250 mm or 10 in"
-  std::span<const Unit> units;
-  double lowest, highest;  // SI; beyond them no workshop has such a value
-  bool plain = false;      // a number without unit
-};
-
-constexpr double f_offset = 273.15 - 32 / 1.8;
-constexpr Unit temperature_units[] = {
-    {"°C", 1, 273.15}, {"C", 1, 273.15}, {"°F", 1 / 1.8, f_offset}, {"F", 1 / 1.8, f_offset}};
-constexpr Unit step_units[] = {{"K", 1},        {"C°", 1},       {"°C", 1},     {"C", 1},
-                               {"F°", 1 / 1.8}, {"°F", 1 / 1.8}, {"F", 1 / 1.8}};
-constexpr Unit length_units[] = {{"mm", millimetre.si()}, {"cm", centimetre.si()}, {"m", 1},
-                                 {"km", kilometre.si()},  {"in", inch.si()},       {"ft", foot.si()},
-                                 {"um", micrometre.si()}, {"µm", micrometre.si()}, {"mil", mil.si()}};
-constexpr Unit area_units[] = {{"m2", 1}, {"cm2", 1e-4}, {"ft2", square_foot.si()}};
-constexpr Unit volume_units[] = {{"L", litre.si()},       {"l", litre.si()}, {"ml", millilitre.si()},
-                                 {"mL", millilitre.si()}, {"m3", 1},         {"gal", us_gallon.si()},
-                                 {"ft3", cubic_foot.si()}};
-constexpr Unit mass_units[] = {{"g", gram.si()}, {"kg", 1}, {"lb", pound.si()}, {"oz", ounce.si()}};
-constexpr Unit duration_units[] = {{"min", minute.si()}, {"h", hour.si()}, {"s", 1}, {"d", day.si()}};
-constexpr Unit power_units[] = {{"W", 1}, {"kW", kilowatt.si()}};
-constexpr Unit flow_units[] = {{"m3/min", cubic_metre_per_minute.si()},
-                               {"m3/h", cubic_metre_per_hour.si()},
-                               {"cfm", cubic_foot_per_minute.si()},
-                               {"L/min", litre_per_minute.si()},
-                               {"ml/min", litre_per_minute.si() / 1000}};
-constexpr Unit pressure_units[] = {{"Pa", 1}, {"hPa", hectopascal.si()}, {"kPa", kilopascal.si()}};
-constexpr Unit density_units[] = {{"kg/L", 1000}, {"kg/m3", 1}, {"g/mL", 1000}, {"g/cm3", 1000}};
-constexpr Unit deposition_units[] = {{"mg/m2/d", milligram_per_square_metre_day.si()},
-                                     {"mg/(m2d)", milligram_per_square_metre_day.si()}};
-constexpr Unit transfer_units[] = {{"W/m2K", 1}, {"W/(m2K)", 1}};
-constexpr Unit angle_units[] = {{"deg", 1}, {"°", 1}};
-constexpr Unit percent_units[] = {{"%", 0.01}};
-constexpr Unit vapour_units[] = {{"%", 0.01}, {"ppm", 1e-6}};
-
-constexpr Measure temperature_measure{"a temperature", "a temperature with its unit, such as 71 °C or 160 °F",
-                                      temperature_units, 173.15, 1773.15};
-constexpr Measure step_measure{"a temperature difference", "a temperature difference such as 5 K or 9 F°",
-                               step_units, 0, 500};
-constexpr Measure length_measure{"a length", "a length such as 250 mm, 10 in or 1.2 m", length_units, 0, 1e6};
-constexpr Measure area_measure{"an area", "an area such as 0.9 m2 or 9.5 ft2", area_units, 0, 1e5};
-constexpr Measure volume_measure{"a volume", "a volume such as 2 L, 500 ml or 0.5 gal", volume_units, 0, 1e4};
-constexpr Measure mass_measure{"a mass", "a mass such as 8.5 kg, 120 g or 3 lb", mass_units, 0, 1e5};
-constexpr Measure duration_measure{"a time", "a time such as 20 min or 3 h", duration_units, 0,
-                                   20 * year.si()};
-constexpr Measure power_measure{"a power", "a power such as 600 W or 2.4 kW", power_units, 0, 1e6};
-constexpr Measure flow_measure{"a flow", "a flow such as 1.2 m3/min, 400 cfm or 0.15 L/min", flow_units, 0,
-                               1e3};
-constexpr Measure pressure_measure{"a pressure", "a pressure such as 1013 hPa", pressure_units, 0, 1e7};
-constexpr Measure density_measure{"a density", "a density such as 0.95 kg/L or 950 kg/m3", density_units, 1,
-                                  3e4};
-constexpr Measure deposition_measure{"a salt deposition", "a salt deposition such as 60 mg/m2/d",
-                                     deposition_units, 0, 1e5 * milligram_per_square_metre_day.si()};
-constexpr Measure transfer_measure{"a heat transfer coefficient",
-                                   "a heat transfer coefficient such as 5 W/m2K", transfer_units, 0, 1e5};
-constexpr Measure angle_measure{"an angle", "an angle such as 60 deg", angle_units, 0, 360};
-constexpr Measure share_measure{"a share", "a share from 0 % to 100 %, such as 30 %", percent_units, 0, 1};
-constexpr Measure vapour_measure{"a share", "a share such as 1.1 % or 500 ppm", vapour_units, 0, 1};
-constexpr Measure number_measure{"a number", "a plain number of 0 or more, such as 3", {}, 0, 1e9, true};
-
-constexpr const Measure* all_measures[] = {
-    &temperature_measure, &length_measure, &area_measure,   &volume_measure,   &mass_measure,
-    &duration_measure,    &power_measure,  &flow_measure,   &pressure_measure, &density_measure,
-    &deposition_measure,  &angle_measure,  &vapour_measure, &step_measure,     &transfer_measure};
+using detail::Measure;
+using detail::Unit;
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {
   for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) {
@@ -120,16 +49,6 @@ const Unit* find_unit(std::string_view word, std::span<const Unit> units) {
   const std::string small = lower_case(word);
   for (const Unit& unit : units) {
     if (lower_case(unit.word) == small) return &unit;
-  }
-  return nullptr;
-}
-
-// Only what stands there exactly: "MM" must not be named after some other measure's "mm".
-const Measure* measure_of_unit(std::string_view word) {
-  for (const Measure* measure : all_measures) {
-    for (const Unit& unit : measure->units) {
-      if (unit.word == word) return measure;
-    }
   }
   return nullptr;
 }
@@ -196,7 +115,10 @@ Problem wrong(std::string_view text, std::string_view why, const Measure& measur
   return {{}, quoted(text) + std::string(why), std::string(measure.like), std::move(next)};
 }
 
-// The numbers of a text, one to three, in SI base units.
+}  // namespace
+
+namespace detail {
+
 Result<std::vector<double>> numbers_from_text(std::string_view written, const Measure& measure,
                                               Decimal decimal) {
   written = trimmed(written);
@@ -261,7 +183,7 @@ Result<std::vector<double>> numbers_from_text(std::string_view written, const Me
           return wrong(written, ", with a comma where a decimal point belongs", measure,
                        "Write 12.5, not 12,5.");
         }
-        const Measure* other = measure_of_unit(word);
+        const Measure* other = detail::measure_with_unit(word);
         std::vector<std::string> known;
         for (const Unit& candidate : measure.units) known.emplace_back(candidate.word);
         return other != nullptr ? wrong(written, format(", which is {}", other->name), measure)
@@ -289,89 +211,9 @@ Result<std::vector<double>> numbers_from_text(std::string_view written, const Me
   return values;
 }
 
-template <class T>
-struct Reading;
-
-#define DAMPWARD_READING(Type, measure_name, from_si) \
-  template <>                                         \
-  struct Reading<Type> {                              \
-    static constexpr const Measure& measure() {       \
-      return measure_name;                            \
-    }                                                 \
-    static constexpr Type make(double si) {           \
-      return from_si;                                 \
-    }                                                 \
-  };
-DAMPWARD_READING(Temperature, temperature_measure, Temperature::kelvins(si))
-DAMPWARD_READING(TemperatureStep, step_measure, TemperatureStep::si(si))
-DAMPWARD_READING(Length, length_measure, Length::si(si))
-DAMPWARD_READING(Area, area_measure, Area::si(si))
-DAMPWARD_READING(Volume, volume_measure, Volume::si(si))
-DAMPWARD_READING(Mass, mass_measure, Mass::si(si))
-DAMPWARD_READING(Duration, duration_measure, Duration::si(si))
-DAMPWARD_READING(Power, power_measure, Power::si(si))
-DAMPWARD_READING(VolumeFlow, flow_measure, VolumeFlow::si(si))
-DAMPWARD_READING(Pressure, pressure_measure, Pressure::si(si))
-DAMPWARD_READING(Density, density_measure, Density::si(si))
-DAMPWARD_READING(DepositionRate, deposition_measure, DepositionRate::si(si))
-DAMPWARD_READING(HeatTransferCoefficient, transfer_measure, HeatTransferCoefficient::si(si))
-DAMPWARD_READING(Angle, angle_measure, Angle{si})
-DAMPWARD_READING(RelativeHumidity, share_measure, RelativeHumidity::fraction(si))
-DAMPWARD_READING(MassShare, share_measure, MassShare::fraction(si))
-DAMPWARD_READING(TransferEfficiency, share_measure, TransferEfficiency::fraction(si))
-DAMPWARD_READING(VapourShare, vapour_measure, VapourShare::fraction(si))
-DAMPWARD_READING(double, number_measure, si)
-#undef DAMPWARD_READING
-
-}  // namespace
-
-template <class T>
-Result<Range<T>> range_from_text(std::string_view text, Decimal decimal) {
-  const auto numbers = numbers_from_text(text, Reading<T>::measure(), decimal);
-  if (!numbers) return numbers.problems();
-  const std::vector<double>& n = *numbers;
-  const double typical = n.size() == 3 ? n[1] : 0.5 * (n.front() + n.back());
-  return Range<T>{Reading<T>::make(n.front()), Reading<T>::make(typical), Reading<T>::make(n.back())};
+Problem no_single_value(std::string_view text, const Measure& measure) {
+  return wrong(trimmed(text), ", a range where one value belongs", measure);
 }
 
-template <class T>
-Result<T> quantity_from_text(std::string_view text, Decimal decimal) {
-  const auto numbers = numbers_from_text(text, Reading<T>::measure(), decimal);
-  if (!numbers) return numbers.problems();
-  if (numbers->size() > 1) {
-    return wrong(trimmed(text), ", a range where one value belongs", Reading<T>::measure());
-  }
-  return Reading<T>::make(numbers->front());
-}
-
-template <class T>
-std::string_view looks_like() {
-  return Reading<T>::measure().like;
-}
-
-#define DAMPWARD_READ(Type)                                                      \
-  template Result<Type> quantity_from_text<Type>(std::string_view, Decimal);     \
-  template Result<Range<Type>> range_from_text<Type>(std::string_view, Decimal); \
-  template std::string_view looks_like<Type>();
-DAMPWARD_READ(Temperature)
-DAMPWARD_READ(TemperatureStep)
-DAMPWARD_READ(Length)
-DAMPWARD_READ(Area)
-DAMPWARD_READ(Volume)
-DAMPWARD_READ(Mass)
-DAMPWARD_READ(Duration)
-DAMPWARD_READ(Power)
-DAMPWARD_READ(VolumeFlow)
-DAMPWARD_READ(Pressure)
-DAMPWARD_READ(Density)
-DAMPWARD_READ(DepositionRate)
-DAMPWARD_READ(HeatTransferCoefficient)
-DAMPWARD_READ(Angle)
-DAMPWARD_READ(RelativeHumidity)
-DAMPWARD_READ(MassShare)
-DAMPWARD_READ(TransferEfficiency)
-DAMPWARD_READ(VapourShare)
-DAMPWARD_READ(double)
-#undef DAMPWARD_READ
-
+}  // namespace detail
 }  // namespace dampward::files

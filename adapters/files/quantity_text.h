@@ -1,12 +1,11 @@
 #pragma once
 
 #include <string_view>
+#include <vector>
 
+#include "adapters/files/detail/measure.h"
 #include "core/base/result.h"
-#include "core/quantity/quantity.h"
 #include "core/quantity/range.h"
-#include "core/quantity/shares.h"
-#include "core/quantity/temperature.h"
 
 namespace dampward::files {
 
@@ -17,11 +16,14 @@ enum class Decimal {
   comma,   // as `either` in a sheet that writes 12,5 elsewhere, where "1.500" may mean two things as well
 };
 
-// An angle as a person states it.
-struct Angle {
-  double degrees = 0;
-  friend constexpr auto operator<=>(Angle, Angle) = default;
-};
+namespace detail {
+
+// The numbers of a text, one to three, in SI base units.
+Result<std::vector<double>> numbers_from_text(std::string_view text, const Measure& measure, Decimal decimal);
+// What is told of a range where one value belongs.
+Problem no_single_value(std::string_view text, const Measure& measure);
+
+}  // namespace detail
 
 // A number with its unit from text a person wrote: "71 °C", "160 °F", "0.5 gal", "10 in".
 // T: Temperature, TemperatureStep, Length, Area, Volume, Mass, Duration, Power, VolumeFlow, Pressure, Density,
@@ -29,15 +31,28 @@ struct Angle {
 // A problem (its place left to the caller) says what was found and what would be right: no unit, a unit of another
 // measure, no number, not finite, negative, or beyond anything a workshop has.
 template <class T>
-Result<T> quantity_from_text(std::string_view text, Decimal decimal = Decimal::point);
+Result<T> quantity_from_text(std::string_view text, Decimal decimal = Decimal::point) {
+  const auto numbers = detail::numbers_from_text(text, detail::measure_of<T>(), decimal);
+  if (!numbers) return numbers.problems();
+  if (numbers->size() > 1) return detail::no_single_value(text, detail::measure_of<T>());
+  return detail::from_si<T>(numbers->front());
+}
 
 // A range "low..typical..high", "low..high" (typical halfway) or one exact value. The unit stands after the last
 // number; each number may carry its own ("160 °F..75 °C").
 template <class T>
-Result<Range<T>> range_from_text(std::string_view text, Decimal decimal = Decimal::point);
+Result<Range<T>> range_from_text(std::string_view text, Decimal decimal = Decimal::point) {
+  const auto numbers = detail::numbers_from_text(text, detail::measure_of<T>(), decimal);
+  if (!numbers) return numbers.problems();
+  const double low = numbers->front(), high = numbers->back();
+  const double typical = numbers->size() == 3 ? (*numbers)[1] : 0.5 * (low + high);
+  return Range<T>{detail::from_si<T>(low), detail::from_si<T>(typical), detail::from_si<T>(high)};
+}
 
 // What a value of this measure looks like, for messages: "a temperature with its unit, such as 71 °C or 160 °F".
 template <class T>
-std::string_view looks_like();
+std::string_view looks_like() {
+  return detail::measure_of<T>().like;
+}
 
 }  // namespace dampward::files

@@ -92,7 +92,7 @@ std::vector<std::string> TableReader::known_texts(std::string_view key, std::spa
 
 std::optional<std::string> TableReader::known_text(std::string_view key, std::span<const std::string> known,
                                                    std::string_view what) {
-  const auto word = text(key);
+  auto word = text(key);
   if (!word) return std::nullopt;
   if (std::find(known.begin(), known.end(), *word) != known.end()) return word;
   const std::string expected =

@@ -71,6 +71,7 @@ void drop_parts(TomlNode& base, const TomlNode& over, Proof& proof) {
 
 std::vector<std::string> KindHeritage::ids() const {
   std::vector<std::string> all;
+  all.reserve(kinds_.size());
   for (const auto& [id, node] : kinds_) all.push_back(id);
   return all;
 }

@@ -10,7 +10,6 @@ using materials::CoatRule;
 using materials::ExposureLimit;
 using materials::Lacquer;
 using materials::Liquid;
-using materials::Method;
 using materials::Solvent;
 
 std::vector<std::string> with_pedigree(const std::vector<std::string>& stems) {

@@ -7,7 +7,6 @@ namespace {
 
 using shop::Gun;
 using shop::GunKind;
-using shop::HeatSource;
 using shop::PlaceKind;
 using shop::SprayPlace;
 
