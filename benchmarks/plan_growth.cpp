@@ -55,7 +55,9 @@ int main() {
     if (base == 0) base = seconds;
     std::printf("  %4zu units  %7.3f s  ratio %7.1f", count, seconds, seconds / base);
     if (last > 0) {
-      std::printf("  growth exponent %.2f", std::log(seconds / last) / std::log(static_cast<double>(count) / static_cast<double>(last_count)));
+      std::printf(
+          "  growth exponent %.2f",
+          std::log(seconds / last) / std::log(static_cast<double>(count) / static_cast<double>(last_count)));
     }
     std::puts("");
     last = seconds;

@@ -99,8 +99,9 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.refused.insert(plan.refused.end(), drafts.refused.begin(), drafts.refused.end());
   std::vector<UnitDraft> planned;
   for (const UnitDraft& unit : drafts.units) {
-    const auto unplaced = std::find_if(timed.answer.unplaced.begin(), timed.answer.unplaced.end(),
-                                       [&](const line::Unplaced& u) { return u.unit == unit.queued->serial.text; });
+    const auto unplaced =
+        std::find_if(timed.answer.unplaced.begin(), timed.answer.unplaced.end(),
+                     [&](const line::Unplaced& u) { return u.unit == unit.queued->serial.text; });
     if (unplaced == timed.answer.unplaced.end()) {
       planned.push_back(unit);
     } else {
@@ -116,7 +117,8 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
 
 }  // namespace
 
-Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& store, const PlanOptions& options) {
+Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& store,
+                       const PlanOptions& options) {
   const auto daily = read_records(store);
   if (!daily) return daily.problems();
   const std::optional<LocalTime> starts = options.from ? options.from : daily->queue.starts;
@@ -132,8 +134,8 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   plan.from = plan.clock.instant(*starts);
   plan.queued = daily->queue.units.size();
 
-  const auto air = ruling_air(daily->air, workshop.climate ? &*workshop.climate : nullptr, plan.from, workshop.shop.site,
-                              workshop.shop.spray);
+  const auto air = ruling_air(daily->air, workshop.climate ? &*workshop.climate : nullptr, plan.from,
+                              workshop.shop.site, workshop.shop.spray);
   if (!air) return air.problems();
   plan.air = *air;
   const Pressure pressure = moist_air::standard_pressure(workshop.shop.site.altitude);
@@ -157,7 +159,8 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   for (const auto* unit : in_order(daily->queue)) {
     const equipment::Kind* kind = workshop.kinds.find(unit->kind);
     DAMPWARD_PROMISE(kind != nullptr, "every kind of a queue that was read is known");
-    if (!cases.contains(unit->kind)) cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air, watched));
+    if (!cases.contains(unit->kind))
+      cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air, watched));
     const KindCase& known = cases.at(unit->kind);
     if (known.refused) {
       plan.refused.push_back({unit->serial, unit->kind, known.refused->reason, known.refused->settle});

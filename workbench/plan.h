@@ -36,14 +36,14 @@ struct PartInOven {
   UnitId unit;
   PartId part;
   std::string name;
-  Temperature peak;           // hottest it may become at the oven's worst place
-  Temperature limit;          // its own limit, before the margin; margin kept = limit − peak
+  Temperature peak;   // hottest it may become at the oven's worst place
+  Temperature limit;  // its own limit, before the margin; margin kept = limit − peak
   std::string limit_source;
-  std::string target;         // surface, porous or deep
-  bool asked = false;         // whether the hold waits for it
+  std::string target;  // surface, porous or deep
+  bool asked = false;  // whether the hold waits for it
   bool dry = false;
   std::optional<double> residual;  // share of its removable moisture still inside; none: nobody can reckon it
-  std::string note;           // what stays damp, in plain words; empty where nothing does
+  std::string note;                // what stays damp, in plain words; empty where nothing does
 };
 
 struct Load {
@@ -52,9 +52,9 @@ struct Load {
   std::string oven_name;
   std::vector<UnitId> units;
   Temperature set_point;
-  Duration warm_up;           // until the slowest asked part is at temperature
-  Duration hold;              // on the safe side of every range
-  Duration hold_nominal;      // at the typical figures
+  Duration warm_up;              // until the slowest asked part is at temperature
+  Duration hold;                 // on the safe side of every range
+  Duration hold_nominal;         // at the typical figures
   std::optional<Duration> rule;  // the trade's linear rule; none outside 49 to 71 °C
   UnitId weakest_unit;
   PartId weakest_part;
@@ -67,18 +67,18 @@ struct Load {
 struct Window {
   UnitId unit;
   Instant leaves_oven, first_coat;
-  Duration opens_after;                   // after leaving the oven
-  Duration closes_after;                  // the last flash must be over by then
-  std::string opened_by, closed_by;       // which rule sets each end
-  Duration trade_opens_after;             // "coat while warm": at once
+  Duration opens_after;              // after leaving the oven
+  Duration closes_after;             // the last flash must be over by then
+  std::string opened_by, closed_by;  // which rule sets each end
+  Duration trade_opens_after;        // "coat while warm": at once
 };
 
 struct UnitStep {
-  std::string id;          // route version and code; survives re-planning
+  std::string id;  // route version and code; survives re-planning
   std::string title;
   std::string reason;
   std::string skill;
-  std::string attendance;  // attended, watched or unattended
+  std::string attendance;                    // attended, watched or unattended
   std::string hazard_step, hazard_step_too;  // which rows of the hazard table speak of it
   Range<Duration> length;
   Instant starts, ends;
@@ -90,20 +90,20 @@ struct UnitPlan {
   UnitId unit;
   KindId kind;
   std::string kind_name;
-  std::string way;              // spray_stripped or brush_assembled
+  std::string way;  // spray_stripped or brush_assembled
   std::string way_reason;
   bool no_heat = false;
-  std::string load;             // id of its load; empty on the no-heat route
+  std::string load;  // id of its load; empty on the no-heat route
   std::string no_heat_reason;
-  std::string measure;          // the cheapest measurement that would raise its limit; empty: none would
+  std::string measure;            // the cheapest measurement that would raise its limit; empty: none would
   std::optional<Duration> saves;  // hours that measurement would save
   std::vector<std::string> out_before_heat, mask, tighten, loosen, touch_up;
-  Range<Volume> lacquer;        // as supplied, lost overspray included
+  Range<Volume> lacquer;  // as supplied, lost overspray included
   Range<Volume> thinner;
   int coats = 0;
   std::vector<UnitStep> steps;
   Instant done;
-  std::optional<Instant> due;   // end of the due day
+  std::optional<Instant> due;  // end of the due day
   std::vector<std::string> notes;
 };
 
@@ -118,20 +118,21 @@ struct StockNeed {
   std::string item;
   std::string name;
   Range<Volume> needed;
-  Volume in_stock;     // not past its date on the day of the last coat
-  std::vector<LotId> lots;  // in the order to use them: first expired first
+  Volume in_stock;             // not past its date on the day of the last coat
+  std::vector<LotId> lots;     // in the order to use them: first expired first
   std::vector<LotId> expired;  // there, but past their date by then
   bool is_short = false;
 };
 
 struct RoomAir {
   std::string place;
-  std::optional<VapourShare> lower_limit;      // flammable limit of the vapour mix; none: composition unknown
-  double limit_share = 0.10;                   // of that limit the plan may reach
-  std::optional<double> worst_share;           // of that limit, well-mixed worst case with the mixing factor
-  VolumeFlow fan, fan_fire;                    // there, needed for fire
-  std::optional<VolumeFlow> fan_people;        // needed for people; none: no air is known to be enough
-  std::optional<double> exposure_index;        // sum of concentration over limit at the gun, no respirator; none: not known
+  std::optional<VapourShare> lower_limit;  // flammable limit of the vapour mix; none: nothing in it burns
+  double limit_share = 0.10;               // of that limit the plan may reach
+  std::optional<double> worst_share;       // of that limit, well-mixed worst case with the mixing factor
+  VolumeFlow fan, fan_fire;                // there, needed for fire
+  std::optional<VolumeFlow> fan_people;    // needed for people; none: no air is known to be enough
+  std::optional<double>
+      exposure_index;  // sum of concentration over limit at the gun, no respirator; none: not known
   std::string respirator;
   std::vector<std::string> because;
 };
@@ -149,7 +150,7 @@ struct Plan {
   std::string lacquer_name;
   std::vector<Load> loads;
   std::vector<Window> windows;
-  std::vector<UnitPlan> units;      // treated, in order of the queue's due dates
+  std::vector<UnitPlan> units;  // treated, in order of the queue's due dates
   std::vector<Refusal> refused;
   std::size_t queued = 0;
   std::vector<StockNeed> stock;
@@ -159,13 +160,14 @@ struct Plan {
 };
 
 struct PlanOptions {
-  std::optional<LocalTime> from;                        // none: the queue's own start
+  std::optional<LocalTime> from;                           // none: the queue's own start
   std::function<bool()> keep_going = [] { return true; };  // false: stop as soon as it is safe to
   std::function<void(const std::string&)> progress = [](const std::string&) {};
 };
 
 // The treatment plan for everything in the queue. The same workshop, records and options give the same plan.
 // Problems: the records cannot be read, or there is no start date anywhere.
-Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& records, const PlanOptions& options);
+Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& records,
+                       const PlanOptions& options);
 
 }  // namespace dampward::workbench

@@ -16,7 +16,8 @@ namespace dampward::files {
 // One JSON document each, ended by a newline. Always SI: every number's key ends in its unit, an unknown value is null
 // beside a reason, times are ISO 8601 with offset. docs/cli.md names every key.
 std::string start_json(const std::string& folder, const std::vector<std::string>& files);
-std::string plan_json(const workbench::Plan& plan);
+// `suspicions` are what the files' reader finds odd but usable.
+std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {});
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // For verbs whose whole answer is whether something was at fault: `faults[]` and `warnings[]`, either may be empty.

@@ -8,11 +8,19 @@ namespace {
 
 using workbench::ExposureReport;
 
-double celsius(Temperature t) { return rounded(t.celsius(), 1); }
-double hours(Duration time) { return rounded(time.in(hour), 1); }
-double micrometres_a_year(Speed loss) { return rounded(loss.in(micrometre / year), 2); }
+double celsius(Temperature t) {
+  return rounded(t.celsius(), 1);
+}
+double hours(Duration time) {
+  return rounded(time.in(hour), 1);
+}
+double micrometres_a_year(Speed loss) {
+  return rounded(loss.in(micrometre / year), 2);
+}
 
-Json degrees(const std::optional<double>& angle) { return angle ? Json(rounded(*angle, 3)) : Json(nullptr); }
+Json degrees(const std::optional<double>& angle) {
+  return angle ? Json(rounded(*angle, 3)) : Json(nullptr);
+}
 
 // The file's own local standard time.
 std::string stamp(LocalTime time, const ExposureReport& report) {
@@ -57,10 +65,13 @@ Json storage_json(const exposure::StorageExposure& storage, const ExposureReport
                {"mould_index_max_held", by_class(storage.mould_max_held)},
                {"mould_index_end", by_class(storage.mould_end)},
                {"mould_first_seen_at", seen},
-               {"mould_first_seen_at_reason", "null: the index of that class never reached 3, the first growth seen by eye"},
+               {"mould_first_seen_at_reason",
+                "null: the index of that class never reached 3, the first growth seen by eye"},
                {"thirty_day_rule_passed", rule.judged ? Json(rule.passed) : Json(nullptr)}};
-  json["thirty_day_worst_mean_pct"] = rule.worst_mean ? Json(rounded(rule.worst_mean->percent(), 1)) : Json(nullptr);
+  json["thirty_day_worst_mean_pct"] =
+      rule.worst_mean ? Json(rounded(rule.worst_mean->percent(), 1)) : Json(nullptr);
   if (!rule.judged) json["thirty_day_rule_passed_reason"] = "no 30 days between 5 and 40 °C in a row";
+  if (!rule.worst_mean) json["thirty_day_worst_mean_pct_reason"] = "no 30 days between 5 and 40 °C in a row";
   json["months"] = months;
   return json;
 }
@@ -89,7 +100,8 @@ Json corrosion_json(const workbench::CorrosionReport& corrosion) {
   }
   return {{"salt_mg_per_m2_day", range_json(corrosion.salt.chloride, milligram_per_square_metre_day, 1)},
           {"salt_source", corrosion.salt.source},
-          {"sulphur_dioxide_mg_per_m2_day", rounded(corrosion.sulphur_dioxide.in(milligram_per_square_metre_day), 1)},
+          {"sulphur_dioxide_mg_per_m2_day",
+           rounded(corrosion.sulphur_dioxide.in(milligram_per_square_metre_day), 1)},
           {"metals", metals},
           {"warnings", corrosion.warnings}};
 }
@@ -102,27 +114,29 @@ std::string exposure_json(const ExposureReport& report) {
     gaps.push_back({{"from", stamp(gap.from, report)}, {"to", stamp(gap.to, report)}, {"hours", gap.hours}});
   }
   for (const auto& month : report.climate.months) months.push_back(climate_month_json(month));
-  for (const auto& store : report.storage) storage[std::string(exposure::name(store.storage))] = storage_json(store, report);
-  return document({{"verb", "exposure"},
-                   {"station", report.station},
-                   {"file_kind", report.kind},
-                   {"latitude_deg", degrees(report.latitude)},
-                   {"longitude_deg", degrees(report.longitude)},
-                   {"elevation_m", report.elevation ? Json(rounded(report.elevation->in(metre), 0)) : Json(nullptr)},
-                   {"place_reason", "null: the file does not say"},
-                   {"hours", report.hours},
-                   {"filled_hours", report.filled_hours},
-                   {"gaps", gaps},
-                   {"clamped_hours", report.clamped_hours},
-                   {"dew_above_dry_hours", report.dew_above_dry_hours},
-                   {"wet_hours", report.wet_hours},
-                   {"worst_months", report.climate.worst_months},
-                   {"months", months},
-                   {"storage", storage},
-                   {"corrosion", corrosion_json(report.corrosion)},
-                   {"treat_first", report.treat_first},
-                   {"left_out", report.left_out},
-                   {"faults", Json::array()}});
+  for (const auto& store : report.storage)
+    storage[std::string(exposure::name(store.storage))] = storage_json(store, report);
+  return document(
+      {{"verb", "exposure"},
+       {"station", report.station},
+       {"file_kind", report.kind},
+       {"latitude_deg", degrees(report.latitude)},
+       {"longitude_deg", degrees(report.longitude)},
+       {"elevation_m", report.elevation ? Json(rounded(report.elevation->in(metre), 0)) : Json(nullptr)},
+       {"place_reason", "null: the file does not say"},
+       {"hours", report.hours},
+       {"filled_hours", report.filled_hours},
+       {"gaps", gaps},
+       {"clamped_hours", report.clamped_hours},
+       {"dew_above_dry_hours", report.dew_above_dry_hours},
+       {"wet_hours", report.wet_hours},
+       {"worst_months", report.climate.worst_months},
+       {"months", months},
+       {"storage", storage},
+       {"corrosion", corrosion_json(report.corrosion)},
+       {"treat_first", report.treat_first},
+       {"left_out", report.left_out},
+       {"faults", Json::array()}});
 }
 
 }  // namespace dampward::files

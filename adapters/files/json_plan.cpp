@@ -7,9 +7,15 @@ namespace {
 
 using workbench::Plan;
 
-double hours(Duration time) { return rounded(time.in(hour), 2); }
-double minutes(Duration time) { return rounded(time.in(minute), 1); }
-double celsius(Temperature t) { return rounded(t.celsius(), 1); }
+double hours(Duration time) {
+  return rounded(time.in(hour), 2);
+}
+double minutes(Duration time) {
+  return rounded(time.in(minute), 1);
+}
+double celsius(Temperature t) {
+  return rounded(t.celsius(), 1);
+}
 
 Json load_json(const workbench::Load& load, const Plan& plan) {
   Json parts = Json::array();
@@ -25,7 +31,8 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
                  {"asked", part.asked},
                  {"dry", part.dry},
                  {"residual_pct", part.residual ? Json(rounded(*part.residual * 100, 1)) : Json(nullptr)}};
-    if (!part.residual) told["residual_pct_reason"] = part.target == "surface" ? "it takes up next to no water" : part.note;
+    if (!part.residual)
+      told["residual_pct_reason"] = part.target == "surface" ? "it takes up next to no water" : part.note;
     told["note"] = part.note;
     parts.push_back(told);
   }
@@ -49,7 +56,8 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
 
 Json window_json(const workbench::Window& window, const Plan& plan) {
   const auto at = [&](Duration after) {
-    return iso_text(window.leaves_oven + std::chrono::seconds(static_cast<long>(after.in(second))), plan.clock);
+    return iso_text(window.leaves_oven + std::chrono::seconds(static_cast<long>(after.in(second))),
+                    plan.clock);
   };
   return {{"unit", window.unit.text},
           {"leaves_oven_at", iso_text(window.leaves_oven, plan.clock)},
@@ -111,33 +119,41 @@ Json late_json(const Plan& plan) {
   Json late = Json::array();
   for (const auto& unit : plan.units) {
     if (!unit.due || unit.done <= *unit.due) continue;
-    late.push_back({{"unit", unit.unit.text},
-                    {"due_at", iso_text(*unit.due, plan.clock)},
-                    {"done_at", iso_text(unit.done, plan.clock)},
-                    {"late_h", rounded(std::chrono::duration<double, std::ratio<3600>>(unit.done - *unit.due).count(), 1)}});
+    late.push_back(
+        {{"unit", unit.unit.text},
+         {"due_at", iso_text(*unit.due, plan.clock)},
+         {"done_at", iso_text(unit.done, plan.clock)},
+         {"late_h",
+          rounded(std::chrono::duration<double, std::ratio<3600>>(unit.done - *unit.due).count(), 1)}});
   }
   return late;
 }
 
 Json room_json(const workbench::RoomAir& room) {
-  Json json = {{"place", room.place},
-               {"lower_limit_pct", room.lower_limit ? Json(rounded(room.lower_limit->percent(), 3)) : Json(nullptr)}};
-  if (!room.lower_limit) json["reason"] = "the lacquer's composition is not known, or nothing is coated";
-  json.update({{"allowed_lfl_pct", rounded(room.limit_share * 100, 1)},
-               {"peak_lfl_pct", room.worst_share ? Json(rounded(*room.worst_share * 100, 1)) : Json(nullptr)},
-               {"fan_m3_per_min", rounded(room.fan.in(cubic_metre_per_minute), 1)},
-               {"fan_fire_m3_per_min", rounded(room.fan_fire.in(cubic_metre_per_minute), 1)},
-               {"fan_people_m3_per_min",
-                room.fan_people ? Json(rounded(room.fan_people->in(cubic_metre_per_minute), 1)) : Json(nullptr)},
-               {"exposure_index", room.exposure_index ? Json(rounded(*room.exposure_index, 2)) : Json(nullptr)},
-               {"respirator", room.respirator},
-               {"because", room.because}});
+  Json json = {
+      {"place", room.place},
+      {"lower_limit_pct", room.lower_limit ? Json(rounded(room.lower_limit->percent(), 3)) : Json(nullptr)}};
+  if (!room.lower_limit) json["reason"] = "nothing in the lacquer burns";
+  json.update(
+      {{"allowed_lfl_pct", rounded(room.limit_share * 100, 1)},
+       {"peak_lfl_pct", room.worst_share ? Json(rounded(*room.worst_share * 100, 1)) : Json(nullptr)},
+       {"fan_m3_per_min", rounded(room.fan.in(cubic_metre_per_minute), 1)},
+       {"fan_fire_m3_per_min", rounded(room.fan_fire.in(cubic_metre_per_minute), 1)},
+       {"fan_people_m3_per_min",
+        room.fan_people ? Json(rounded(room.fan_people->in(cubic_metre_per_minute), 1)) : Json(nullptr)},
+       {"exposure_index", room.exposure_index ? Json(rounded(*room.exposure_index, 2)) : Json(nullptr)},
+       {"respirator", room.respirator},
+       {"because", room.because}});
+  if (!room.worst_share) json["peak_lfl_pct_reason"] = "nothing is coated, or nothing in the lacquer burns";
+  if (!room.exposure_index)
+    json["exposure_index_reason"] = "nothing is coated, or some solvent has no exposure limit";
+  if (!room.fan_people) json["reason"] = "some solvent has no exposure limit: no air is known to be enough";
   return json;
 }
 
 }  // namespace
 
-std::string plan_json(const Plan& plan) {
+std::string plan_json(const Plan& plan, const Problems& suspicions) {
   Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
        treated = Json::array(), cautions = Json::array();
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
@@ -189,6 +205,7 @@ std::string plan_json(const Plan& plan) {
                    {"rooms", Json::array({room_json(plan.room)})},
                    {"treatments", treated},
                    {"warnings", plan.warnings},
+                   {"suspicions", problems_json(suspicions)},
                    {"cautions", cautions},
                    {"faults", Json::array()}});
 }

@@ -11,9 +11,20 @@ namespace {
 
 const std::vector<std::string> verb_names = {"start", "proofread", "plan", "exposure", "selfcheck"};
 
+std::vector<std::string> options_of(const CLI::App& verb) {
+  std::vector<std::string> names;
+  for (const CLI::Option* option : verb.get_options()) {
+    for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+  }
+  return names;
+}
+
 // What CLI11 found wrong, with what would be right.
-Problem wrong_arguments(const CLI::App& app, const std::vector<std::string>& arguments, const std::string& found) {
-  Problem problem{{"command line"}, found, "one of the verbs and options of docs/cli.md",
+Problem wrong_arguments(const CLI::App& app, const std::vector<std::string>& arguments,
+                        const std::string& found) {
+  Problem problem{{"command line"},
+                  found,
+                  "one of the verbs and options of docs/cli.md",
                   "Ask for help with: dampward --help"};
   const bool verb_given = !app.get_subcommands().empty();
   if (!verb_given && !arguments.empty() && !arguments.front().starts_with("-")) {
@@ -22,7 +33,20 @@ Problem wrong_arguments(const CLI::App& app, const std::vector<std::string>& arg
     const std::string guess = did_you_mean(arguments.front(), verb_names);
     if (!guess.empty()) problem.next = guess;
   } else if (verb_given) {
-    problem.next = "Ask for help with: dampward " + app.get_subcommands().front()->get_name() + " --help";
+    const CLI::App& verb = *app.get_subcommands().front();
+    problem.next = "Ask for help with: dampward " + verb.get_name() + " --help";
+    const std::vector<std::string> known = options_of(verb);
+    for (const std::string& argument : arguments) {
+      const std::string option = argument.substr(0, argument.find('='));
+      if (!option.starts_with("--") || std::find(known.begin(), known.end(), option) != known.end()) continue;
+      problem.found = "the option " + option;
+      problem.expected = "one of " + listed(known);
+      const std::string guess = did_you_mean(option, known);
+      if (!guess.empty()) problem.next = guess;
+    }
+  } else if (arguments.empty()) {
+    problem.found = "no verb";
+    problem.expected = "one of " + listed(verb_names);
   }
   return problem;
 }
@@ -43,9 +67,11 @@ std::string one_line(std::string text) {
 Reading read_call(const std::vector<std::string>& arguments) {
   Reading reading;
   Call& call = reading.call;
-  CLI::App app{"Dampward plans the drying and lacquering of electronic equipment in hot, damp places.\n"
-               "It plans and permits nothing: local codes and licensed practice decide.",
-               "dampward"};
+  std::string units = "metric";
+  CLI::App app{
+      "Dampward plans the drying and lacquering of electronic equipment in hot, damp places.\n"
+      "It plans and permits nothing: local codes and licensed practice decide.",
+      "dampward"};
   app.set_version_flag("--version", DAMPWARD_VERSION);
   app.require_subcommand(1);
 
@@ -53,10 +79,7 @@ Reading read_call(const std::vector<std::string>& arguments) {
     verb->add_flag("--json", call.json, "print one JSON document on standard output (always SI units)");
   };
   const auto add_units = [&](CLI::App* verb) {
-    const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric}, {"us", UnitSystem::us}};
-    verb->add_option("--units", call.units, "metric (default) or us")
-        ->transform(CLI::CheckedTransformer(systems, CLI::ignore_case))
-        ->type_name("metric|us");
+    verb->add_option("--units", units, "metric (default) or us")->type_name("metric|us");
   };
 
   CLI::App* start = app.add_subcommand("start", "write a commented starter folder");
@@ -70,7 +93,8 @@ Reading read_call(const std::vector<std::string>& arguments) {
 
   CLI::App* plan = app.add_subcommand("plan", "plan the treatment of everything in the queue");
   plan->add_option("DIR", call.folder, "the shop folder")->required();
-  plan->add_option("--from", call.from, "when work starts, e.g. \"2026-11-30 07:00\" (default: the queue's own start)")
+  plan->add_option("--from", call.from,
+                   "when work starts, e.g. \"2026-11-30 07:00\" (default: the queue's own start)")
       ->type_name("TIME");
   add_units(plan);
   add_json(plan);
@@ -83,7 +107,8 @@ Reading read_call(const std::vector<std::string>& arguments) {
   add_units(exposure);
   add_json(exposure);
 
-  CLI::App* selfcheck = app.add_subcommand("selfcheck", "hold every model against the published values it rests on");
+  CLI::App* selfcheck =
+      app.add_subcommand("selfcheck", "hold every model against the published values it rests on");
   add_json(selfcheck);
 
   // CLI11 takes its arguments from the back.
@@ -104,8 +129,15 @@ Reading read_call(const std::vector<std::string>& arguments) {
     return reading;
   }
   call.verb = app.get_subcommands().front()->get_name();
+  if (units != "metric" && units != "us") {
+    reading.ends_with =
+        refused({{"command line"}, "--units " + units, "--units metric or --units us", ""}, json_wanted);
+    return reading;
+  }
+  call.units = units == "us" ? UnitSystem::us : UnitSystem::metric;
   if (call.verb == "exposure" && call.folder.empty() && call.weather.empty()) {
-    reading.ends_with = refused(wrong_arguments(app, arguments, "neither a folder nor --weather FILE"), json_wanted);
+    reading.ends_with =
+        refused(wrong_arguments(app, arguments, "neither a folder nor --weather FILE"), json_wanted);
   }
   return reading;
 }

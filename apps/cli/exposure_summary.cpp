@@ -25,8 +25,9 @@ std::string month_names(const std::vector<unsigned>& months) {
 
 std::vector<std::string> exposure_summary(const workbench::ExposureReport& report, const UnitText& units) {
   std::vector<std::string> lines;
-  append(lines, format("{} ({}): {} hours, {} filled in, {} clamped, {} gaps left out", report.station, report.kind,
-                       report.hours, report.filled_hours, report.clamped_hours, report.gaps.size()));
+  append(lines,
+         format("{} ({}): {} hours, {} filled in, {} clamped, {} gaps left out", report.station, report.kind,
+                report.hours, report.filled_hours, report.clamped_hours, report.gaps.size()));
   append(lines, format("mean {}, {} %; wet (above 80 %, above freezing) {} h; worst months {}",
                        units.temperature(report.climate.mean_temperature),
                        fixed(report.climate.mean_humidity.percent(), 0), report.wet_hours,
@@ -37,15 +38,17 @@ std::vector<std::string> exposure_summary(const workbench::ExposureReport& repor
   lines.push_back("                  leather     board edges  paint      lacquer    h");
   for (const auto& storage : report.storage) {
     const auto& index = storage.mould_max;
-    lines.push_back(format(" {} {} {} {} {} {}", fitted(exposure::name(storage.storage), 16), fitted(fixed(index[0], 1), 11),
-                           fitted(fixed(index[1], 1), 12), fitted(fixed(index[2], 1), 10), fitted(fixed(index[3], 1), 10),
+    lines.push_back(format(" {} {} {} {} {} {}", fitted(exposure::name(storage.storage), 16),
+                           fitted(fixed(index[0], 1), 11), fitted(fixed(index[1], 1), 12),
+                           fitted(fixed(index[2], 1), 10), fitted(fixed(index[3], 1), 10),
                            fixed(storage.condensation.in(hour), 0)));
   }
   lines.push_back("");
   lines.push_back("CORROSION OUTDOORS (ISO 9223 functions: they rank places, they forecast no set)");
   std::string metals;
   for (const auto& metal : report.corrosion.metals) {
-    metals += (metals.empty() ? " " : ", ") + format("{} {}", exposure::name(metal.metal), exposure::name(metal.category));
+    metals += (metals.empty() ? " " : ", ") +
+              format("{} {}", exposure::name(metal.metal), exposure::name(metal.category));
     if (metal.worst != metal.category) metals += format(" to {}", exposure::name(metal.worst));
   }
   append(lines, metals + "; salt " + report.corrosion.salt.source);

@@ -44,8 +44,8 @@ Answer exposure(const Call& call) {
   const auto weather = files::read_weather(question->weather, question->shown);
   if (!weather) return faulty(call, weather.problems());
   const workbench::ExposureReport report = workbench::exposure_report(*weather, question->question);
-  return {call.json ? files::exposure_json(report) : as_page(exposure_summary(report, UnitText(call.units))), "",
-          ExitCode::done};
+  return {call.json ? files::exposure_json(report) : as_page(exposure_summary(report, UnitText(call.units))),
+          "", ExitCode::done};
 }
 
 }  // namespace dampward::cli

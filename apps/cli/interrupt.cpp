@@ -7,7 +7,9 @@ namespace {
 
 volatile std::sig_atomic_t asked_to_stop = 0;
 
-extern "C" void remember_interrupt(int) { asked_to_stop = 1; }
+extern "C" void remember_interrupt(int) {
+  asked_to_stop = 1;
+}
 
 }  // namespace
 
@@ -16,6 +18,8 @@ void listen_for_interrupts() {
   std::signal(SIGTERM, remember_interrupt);
 }
 
-bool interrupted() { return asked_to_stop != 0; }
+bool interrupted() {
+  return asked_to_stop != 0;
+}
 
 }  // namespace dampward::cli

@@ -7,7 +7,9 @@
 namespace dampward::cli {
 namespace {
 
-bool starts_code_point(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
+bool starts_code_point(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+}
 
 // The bytes of the first `count` code points.
 std::size_t bytes_of(std::string_view text, std::size_t count) {

@@ -24,7 +24,9 @@ std::string date_text(Instant instant, const WallClock& clock) {
   return iso_text(Date(std::chrono::floor<std::chrono::days>(clock.local(instant))));
 }
 
-bool is_late(const workbench::UnitPlan& unit) { return unit.due && unit.done > *unit.due; }
+bool is_late(const workbench::UnitPlan& unit) {
+  return unit.due && unit.done > *unit.due;
+}
 
 // With the full stop that reasons put together from pieces may lack.
 std::string sentence(std::string text) {
@@ -36,20 +38,20 @@ std::string sentence(std::string text) {
 struct Part {
   std::string title;
   std::vector<std::vector<std::string>> entries;
-  std::size_t least = 1;   // entries that others give way to first
-  bool whole = false;      // what keeps people safe is never cut
-  std::size_t last = 0;    // entries that never give way
+  std::size_t least = 1;  // entries that others give way to first
+  bool whole = false;     // what keeps people safe is never cut
+  std::size_t last = 0;   // entries that never give way
 };
 
 Part loads_part(const Plan& plan, const UnitText& units) {
   Part part{"OVEN LOADS  (units, set point, safe hold, in, first out, weakest part)", {}, 8};
   for (const auto& load : plan.loads) {
-    part.entries.push_back({cut(
-        format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
-               fitted(load.oven.text, 9), fitted(units.setting(load.set_point), 6),
-               fitted(units.hours(load.hold), 6), day_and_clock(load.starts, plan.clock),
-               day_and_clock(load.first_out, plan.clock), load.weakest_unit.text, load.weakest_name),
-        page_width)});
+    part.entries.push_back(
+        {cut(format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
+                    fitted(load.oven.text, 9), fitted(units.setting(load.set_point), 6),
+                    fitted(units.hours(load.hold), 6), day_and_clock(load.starts, plan.clock),
+                    day_and_clock(load.first_out, plan.clock), load.weakest_unit.text, load.weakest_name),
+             page_width)});
   }
   return part;
 }
@@ -57,30 +59,37 @@ Part loads_part(const Plan& plan, const UnitText& units) {
 Part refused_part(const Plan& plan, const UnitText& units) {
   Part part{"NOT SAFE TO TREAT", {}, 2, false, 1};
   for (const auto& refusal : plan.refused) {
-    part.entries.push_back(wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
-                                          units.sentence(sentence(refusal.reason)), units.sentence(sentence(refusal.settle))),
-                                   page_width, 3));
+    part.entries.push_back(
+        wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
+                       units.sentence(sentence(refusal.reason)), units.sentence(sentence(refusal.settle))),
+                page_width, 3));
   }
   return part;
 }
 
 // The hazards that kill, in a line each; the whole table goes with the JSON answer and never shrinks.
 Part cautions_part(const Plan& plan, const UnitText& units) {
-  Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) + " in all; local codes and licensed practice decide)", {}, 4, true};
-  part.entries = {{" Prove every set dead before a cover comes off: unplug, discharge, measure."},
-                  {" No flame, cigarette, heater or unrated motor within " + units.length(6.1 * metre) + " of lacquer."},
-                  {" Work damp with solvent never goes into an oven: its vapour would explode."},
-                  {" Fitted respirator, gun and set bonded, extinguisher, two clear ways out."}};
+  Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) +
+                " in all; local codes and licensed practice decide)",
+            {},
+            4,
+            true};
+  part.entries = {
+      {" Prove every set dead before a cover comes off: unplug, discharge, measure."},
+      {" No flame, cigarette, heater or unrated motor within " + units.length(6.1 * metre) + " of lacquer."},
+      {" Work damp with solvent never goes into an oven: its vapour would explode."},
+      {" Fitted respirator, gun and set bonded, extinguisher, two clear ways out."}};
   return part;
 }
 
 Part no_heat_part(const Plan& plan, const UnitText& units) {
-  Part part{"DRIED WITHOUT THE OVEN", {}, 1};
+  Part part{"DRIED WITHOUT THE OVEN", {}, 1, false, 1};
   for (const auto& unit : plan.units) {
     if (!unit.no_heat) continue;
     std::string text = format(" {}: {}", unit.unit.text, unit.no_heat_reason);
     if (!unit.measure.empty()) {
-      text += " Measure: " + unit.measure + (unit.saves ? "; that would save " + units.hours(*unit.saves) + "." : ".");
+      text += " Measure: " + unit.measure +
+              (unit.saves ? "; that would save " + units.hours(*unit.saves) + "." : ".");
     }
     part.entries.push_back(wrapped(units.sentence(text), page_width, 3));
   }
@@ -88,28 +97,30 @@ Part no_heat_part(const Plan& plan, const UnitText& units) {
 }
 
 Part late_part(const Plan& plan) {
-  Part part{"LATE BUT SAFE", {}, 2};
+  Part part{"LATE BUT SAFE", {}, 2, false, 1};
   for (const auto& unit : plan.units) {
     if (!is_late(unit)) continue;
-    part.entries.push_back({format(" {}: ready {} {}, due {}", unit.unit.text, date_text(unit.done, plan.clock),
-                                   day_and_clock(unit.done, plan.clock),
+    part.entries.push_back({format(" {}: ready {} {}, due {}", unit.unit.text,
+                                   date_text(unit.done, plan.clock), day_and_clock(unit.done, plan.clock),
                                    date_text(*unit.due - std::chrono::seconds(1), plan.clock))});
   }
   return part;
 }
 
 Part tight_part(const Plan& plan, const UnitText& units) {
-  Part part{"TIGHT OR IN DOUBT", {}, 3};
-  for (const auto& warning : plan.warnings) part.entries.push_back(wrapped(" " + units.sentence(sentence(warning)), page_width, 3));
+  Part part{"TIGHT OR IN DOUBT", {}, 3, false, 1};
+  for (const auto& warning : plan.warnings)
+    part.entries.push_back(wrapped(" " + units.sentence(sentence(warning)), page_width, 3));
   return part;
 }
 
 Part stock_part(const Plan& plan, const UnitText& units) {
   Part part{"LACQUER AND THINNER", {}, 2, true};
   for (const auto& need : plan.stock) {
-    part.entries.push_back(wrapped(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
-                                          units.volume(need.in_stock), need.is_short ? "  SHORT" : ""),
-                                   page_width, 3));
+    part.entries.push_back(
+        wrapped(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
+                       units.volume(need.in_stock), need.is_short ? "  SHORT" : ""),
+                page_width, 3));
   }
   return part;
 }
@@ -118,27 +129,37 @@ Part air_part(const Plan& plan, const UnitText& units) {
   Part part{"AIR AND PEOPLE", {}, 2, true};
   if (plan.units.empty()) return part;
   const auto& room = plan.room;
-  part.entries.push_back(wrapped(
-      format(" {}: vapour at worst {} % of its lower flammable limit (at most {} %); fan {}, fire needs {}, "
-             "people without respirator {}.",
-             room.place, room.worst_share ? fixed(*room.worst_share * 100, 1) : "unknown", fixed(room.limit_share * 100, 0),
-             units.flow(room.fan), units.flow(room.fan_fire), room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
-      page_width, 3));
-  part.entries.push_back(wrapped(" Respirator at the gun: " + sentence(room.respirator), page_width, 3));
+  part.entries.push_back(
+      wrapped(format(" {}: vapour up to {} % of its lower flammable limit ({} % allowed).", room.place,
+                     room.worst_share ? fixed(*room.worst_share * 100, 1) : "an unknown",
+                     fixed(room.limit_share * 100, 0)),
+              page_width, 3));
+  part.entries.push_back(
+      wrapped(format(" Fresh air {}; fire needs {}, people without a mask {}.", units.flow(room.fan),
+                     units.flow(room.fan_fire),
+                     room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
+              page_width, 3));
+  part.entries.push_back(wrapped(" At the gun: " + sentence(room.respirator), page_width, 3));
   return part;
 }
 
 std::vector<std::string> head(const Plan& plan, const UnitText& units) {
   const auto late = std::count_if(plan.units.begin(), plan.units.end(), is_late);
-  const auto cold = std::count_if(plan.units.begin(), plan.units.end(), [](const auto& u) { return u.no_heat; });
+  const auto cold =
+      std::count_if(plan.units.begin(), plan.units.end(), [](const auto& u) { return u.no_heat; });
   std::vector<std::string> lines = wrapped("Treatment plan for " + plan.shop, page_width, 2);
-  lines.push_back(format("from {} {}: {} queued, {} treated ({} loads, {} cold), {} refused, {} late",
-                         date_text(plan.from, plan.clock), clock_text(plan.clock.local(plan.from)), plan.queued,
-                         plan.units.size(), plan.loads.size(), cold, plan.refused.size(), late));
-  for (const auto& line : wrapped(format("air {}, {} %, dew point {}: {}", units.temperature(plan.air.temperature),
-                                         fixed(plan.air.humidity.percent(), 0), units.temperature(plan.air.dew_point),
-                                         plan.air.because),
-                                  page_width, 2)) {
+  for (const auto& line :
+       wrapped(format("{} {}: {} queued, {} treated ({} loads, {} cold), {} refused, {} late",
+                      date_text(plan.from, plan.clock), clock_text(plan.clock.local(plan.from)), plan.queued,
+                      plan.units.size(), plan.loads.size(), cold, plan.refused.size(), late),
+               page_width, 2)) {
+    lines.push_back(line);
+  }
+  for (const auto& line :
+       wrapped(format("air {}, {} %, dew point {}: {}", units.temperature(plan.air.temperature),
+                      fixed(plan.air.humidity.percent(), 0), units.temperature(plan.air.dew_point),
+                      plan.air.because),
+               page_width, 2)) {
     lines.push_back(line);
   }
   return lines;
@@ -163,7 +184,8 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
   };
   for (bool keep_least : {true, false}) {
     for (std::size_t i = parts.size(); i-- > 0;) {
-      const std::size_t least = keep_least ? std::min(parts[i].least, shown[i]) : std::min<std::size_t>(parts[i].last, shown[i]);
+      const std::size_t least =
+          keep_least ? std::min(parts[i].least, shown[i]) : std::min<std::size_t>(parts[i].last, shown[i]);
       while (!parts[i].whole && shown[i] > least && total() > room) --shown[i];
     }
   }
@@ -175,9 +197,10 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
 std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   std::vector<std::string> lines = head(plan, units);
   const std::string last = "Every part, person, time and caution: the same command with --json.";
-  const std::vector<Part> parts = {loads_part(plan, units), refused_part(plan, units), no_heat_part(plan, units),
-                                   late_part(plan),         tight_part(plan, units),   stock_part(plan, units),
-                                   air_part(plan, units),   cautions_part(plan, units)};
+  const std::vector<Part> parts = {loads_part(plan, units),   refused_part(plan, units),
+                                   no_heat_part(plan, units), late_part(plan),
+                                   tight_part(plan, units),   stock_part(plan, units),
+                                   air_part(plan, units),     cautions_part(plan, units)};
   const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const Part& part = parts[i];
@@ -186,7 +209,8 @@ std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
     for (std::size_t entry = 0; entry < shown[i]; ++entry) {
       lines.insert(lines.end(), part.entries[entry].begin(), part.entries[entry].end());
     }
-    if (shown[i] < part.entries.size()) lines.push_back(format("   and {} more", part.entries.size() - shown[i]));
+    if (shown[i] < part.entries.size())
+      lines.push_back(format("   and {} more", part.entries.size() - shown[i]));
   }
   lines.push_back(last);
   return lines;

@@ -48,11 +48,13 @@ Answer plan(const Call& call) {
   if (interrupted()) {
     answer.err = "Stopped. No plan was made; nothing was written.\n";
     answer.code = ExitCode::our_fault;
-    if (call.json) answer.out = files::faults_json({{{"command line"}, "Ctrl-C", "time to finish", "Plan again."}});
+    if (call.json)
+      answer.out = files::faults_json({{{"command line"}, "Ctrl-C", "time to finish", "Plan again."}});
     return answer;
   }
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
-  answer.out = call.json ? files::plan_json(*made) : as_page(plan_summary(*made, UnitText(call.units)));
+  answer.out = call.json ? files::plan_json(*made, proof.warnings)
+                         : as_page(plan_summary(*made, UnitText(call.units)));
   if (made->queued > 0 && made->units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
 }

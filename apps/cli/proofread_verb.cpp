@@ -15,10 +15,10 @@ Answer proofread(const Call& call) {
   }
   for (const Problem& fault : proof.faults) answer.err += to_text(fault) + "\n";
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
-  answer.out = proof.faults.empty()
-                   ? format("{}: nothing stands in the way of a plan ({} suspicions).\n", call.folder, proof.warnings.size())
-                   : format("{}: {} faults to mend, {} suspicions.\n", call.folder, proof.faults.size(),
-                            proof.warnings.size());
+  answer.out = proof.faults.empty() ? format("{}: nothing stands in the way of a plan; suspicions: {}.\n",
+                                             call.folder, proof.warnings.size())
+                                    : format("{}: faults to mend: {}; suspicions: {}.\n", call.folder,
+                                             proof.faults.size(), proof.warnings.size());
   return answer;
 }
 

@@ -29,17 +29,19 @@ std::vector<Tally> tallies(const workbench::SelfCheck& check) {
 std::vector<std::string> selfcheck_summary(const workbench::SelfCheck& check) {
   std::vector<std::string> lines{" model                      read   from memory   out of tolerance"};
   for (const Tally& tally : tallies(check)) {
-    lines.push_back(format(" {} {:>4} {:>13} {:>18}", fitted(tally.model, 26), tally.read, tally.memory, tally.out));
+    lines.push_back(
+        format(" {} {:>4} {:>13} {:>18}", fitted(tally.model, 26), tally.read, tally.memory, tally.out));
   }
-  lines.push_back(format("{} published values whose source was read, {} of them out of tolerance; {} more from memory, "
-                         "shown and not counted",
-                         check.rows, check.out_of_tolerance, check.from_memory));
+  lines.push_back(
+      format("{} published values whose source was read, {} of them out of tolerance; {} more from memory, "
+             "shown and not counted",
+             check.rows, check.out_of_tolerance, check.from_memory));
   for (const auto& row : check.checks) {
     if (row.within) continue;
-    for (const auto& line : wrapped(format(" OUT: {} ({}): published {} {}, computed {}, tolerance {}. {}", row.id,
-                                           row.source, row.published, row.unit, row.computed, row.tolerance,
-                                           row.read ? "" : "From memory."),
-                                    80, 3)) {
+    for (const auto& line :
+         wrapped(format(" OUT: {} ({}): published {} {}, computed {}, tolerance {}. {}", row.id, row.source,
+                        row.published, row.unit, row.computed, row.tolerance, row.read ? "" : "From memory."),
+                 80, 3)) {
       lines.push_back(line);
     }
   }

@@ -10,9 +10,11 @@ Answer start(const Call& call) {
   const auto written = files::start_folder(call.folder, call.example ? "demo" : "starter");
   if (!written) return faulty(call, written.problems());
   Answer answer;
-  answer.out = call.json ? files::start_json(call.folder, *written)
-                         : format("Wrote {} into {}. Change what is different in your workshop, then: dampward plan {}\n",
-                                  listed(*written), call.folder, call.folder);
+  answer.out =
+      call.json
+          ? files::start_json(call.folder, *written)
+          : format("Wrote {} into {}. Change what is different in your workshop, then: dampward plan {}\n",
+                   listed(*written), call.folder, call.folder);
   return answer;
 }
 

@@ -8,7 +8,9 @@
 namespace dampward::cli {
 namespace {
 
-std::string joined(double value, int digits, const char* unit) { return fixed(value, digits) + "\u00A0" + unit; }
+std::string joined(double value, int digits, const char* unit) {
+  return fixed(value, digits) + "\u00A0" + unit;
+}
 
 }  // namespace
 
@@ -29,9 +31,13 @@ std::string UnitText::length(Length length) const {
   return us_ ? joined(length.in(foot), 0, "ft") : joined(length.in(metre), 1, "m");
 }
 
-std::string UnitText::hours(Duration time) const { return joined(time.in(hour), 1, "h"); }
+std::string UnitText::hours(Duration time) const {
+  return joined(time.in(hour), 1, "h");
+}
 
-std::string UnitText::minutes(Duration time) const { return joined(time.in(minute), 0, "min"); }
+std::string UnitText::minutes(Duration time) const {
+  return joined(time.in(minute), 0, "min");
+}
 
 std::string UnitText::volume(Volume volume) const {
   return us_ ? joined(volume.in(us_gallon), 2, "gal") : joined(volume.in(litre), 2, "L");
@@ -43,7 +49,8 @@ std::string UnitText::volume(const Range<Volume>& range) const {
 }
 
 std::string UnitText::flow(VolumeFlow flow) const {
-  return us_ ? joined(flow.in(cubic_foot_per_minute), 0, "cfm") : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
+  return us_ ? joined(flow.in(cubic_foot_per_minute), 0, "cfm")
+             : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
 }
 
 std::string UnitText::sentence(const std::string& metric) const {

@@ -15,15 +15,15 @@ class UnitText {
  public:
   explicit UnitText(UnitSystem system) : us_(system == UnitSystem::us) {}
 
-  std::string temperature(Temperature t) const;       // 71 °C, 160 °F
-  std::string setting(Temperature t) const;           // the same, never above it: 51 °C is 123 °F
-  std::string step(TemperatureStep step) const;       // 5 K, 9 °F
-  std::string length(Length length) const;            // 6.1 m, 20 ft
-  std::string hours(Duration time) const;             // 3.5 h
-  std::string minutes(Duration time) const;           // 20 min
-  std::string volume(Volume volume) const;            // 1.25 L, 0.33 gal
+  std::string temperature(Temperature t) const;  // 71 °C, 160 °F
+  std::string setting(Temperature t) const;      // the same, never above it: 51 °C is 123 °F
+  std::string step(TemperatureStep step) const;  // 5 K, 9 °F
+  std::string length(Length length) const;       // 6.1 m, 20 ft
+  std::string hours(Duration time) const;        // 3.5 h
+  std::string minutes(Duration time) const;      // 20 min
+  std::string volume(Volume volume) const;       // 1.25 L, 0.33 gal
   std::string volume(const Range<Volume>& range) const;
-  std::string flow(VolumeFlow flow) const;            // 12 m³/min, 424 cfm
+  std::string flow(VolumeFlow flow) const;  // 12 m³/min, 424 cfm
   // A sentence put together elsewhere in metric figures, with its °C, K, m³/min, m and L turned for a US reader.
   std::string sentence(const std::string& metric) const;
 

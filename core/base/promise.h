@@ -11,7 +11,7 @@ namespace dampward {
 }  // namespace dampward
 
 // A promise this program makes to itself. It never guards against a person's input: that comes back as a Result.
-#define DAMPWARD_PROMISE(condition, promise) \
-  do {                                       \
+#define DAMPWARD_PROMISE(condition, promise)               \
+  do {                                                     \
     if (!(condition)) ::dampward::broken_promise(promise); \
   } while (false)

@@ -55,18 +55,19 @@ std::string listed(std::span<const std::string> items) {
 }
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
+  std::vector<std::size_t> before, above(b.size() + 1), row(b.size() + 1);
+  std::iota(above.begin(), above.end(), std::size_t{0});
   for (std::size_t i = 1; i <= a.size(); ++i) {
-    std::size_t diagonal = row[0];
     row[0] = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t replaced = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-      diagonal = row[j];
-      row[j] = std::min({row[j] + 1, row[j - 1] + 1, replaced});
+      row[j] = std::min({row[j - 1] + 1, above[j] + 1, above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1)});
+      const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+      if (swapped) row[j] = std::min(row[j], before[j - 2] + 1);
     }
+    before = above;
+    above = row;
   }
-  return row[b.size()];
+  return above[b.size()];
 }
 
 std::string nearest(std::string_view word, std::span<const std::string> known) {

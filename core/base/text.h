@@ -20,7 +20,8 @@ std::string lower_case(std::string_view text);
 // "a, b and c".
 std::string listed(std::span<const std::string> items);
 
-// Levenshtein's distance in bytes: the fewest insertions, deletions and replacements that turn one into the other.
+// The fewest slips of a pen that turn one into the other: bytes put in, left out, replaced, or two neighbours swapped
+// (optimal string alignment, after Levenshtein 1966 and Damerau 1964).
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
 // The known word a person most likely meant, or an empty text when none is near (a third of its letters, at least 1).

@@ -48,9 +48,10 @@ void warn(WarmWindow& window, const ShopAir& air, const WindowRules& rules) {
                degrees(rules.hottest)));
   }
   if (rules.humidity_top && air.humidity > rules.humidity_top->low) {
-    const char* advice = air.humidity > rules.humidity_top->high
-                             ? " It is above them all: expect blush and slow drying; dry the air, or wait for a drier hour."
-                             : "";
+    const char* advice =
+        air.humidity > rules.humidity_top->high
+            ? " It is above them all: expect blush and slow drying; dry the air, or wait for a drier hour."
+            : "";
     window.warnings.push_back(
         format("The air is at {} % humidity; published ceilings for this lacquer run from {} to {} %.{}",
                fixed(air.humidity.percent(), 0), fixed(rules.humidity_top->low.percent(), 0),

@@ -26,7 +26,8 @@ struct WindowRules {
   bool hottest_assumed = false;  // the lacquer names none: the 32 °C of general painting manuals stands in
   TemperatureStep dew_margin;
   std::optional<Temperature> coldest;
-  std::optional<Range<RelativeHumidity>> humidity_top;  // published ceilings: they disagree, so air above them warns and the dew point decides
+  std::optional<Range<RelativeHumidity>>
+      humidity_top;  // published ceilings: they disagree, so air above them warns and the dew point decides
 };
 // Hottest surface of general painting. Source: MIL-HDBK-1110 and TM 55-1500-345-23, 90 °F (read).
 inline constexpr Temperature general_hottest_surface = Temperature::celsius(32);

@@ -38,8 +38,9 @@ Climate climate_of(const Weather& weather) {
     const auto hours = static_cast<double>(month.dew_points.size());
     climate.months.push_back(
         {m, static_cast<int>(month.dew_points.size()), Temperature::celsius(month.temperature / hours),
-         detail::percentile(month.temperatures, 0.95), RelativeHumidity::fraction(month.humidity / hours), detail::percentile(month.dew_points, 0.95),
-         detail::percentile(month.humidities, 0.95), month.wet_hours});
+         detail::percentile(month.temperatures, 0.95), RelativeHumidity::fraction(month.humidity / hours),
+         detail::percentile(month.dew_points, 0.95), detail::percentile(month.humidities, 0.95),
+         month.wet_hours});
     temperature += month.temperature;
     humidity += month.humidity;
     climate.wet_hours += month.wet_hours;

@@ -13,7 +13,7 @@ struct MonthClimate {
   unsigned month = 1;
   int hours = 0;
   Temperature mean_temperature;
-  Temperature temperature_95;         // 95 % of the month's hours are at or below it
+  Temperature temperature_95;  // 95 % of the month's hours are at or below it
   RelativeHumidity mean_humidity;
   Temperature dew_point_95;  // 95 % of the month's hours are at or below it
   RelativeHumidity humidity_95;

@@ -51,8 +51,9 @@ struct Liquid {
   std::vector<SolventPart> composition;  // empty: unknown
   std::optional<Density> density;
   std::optional<Temperature> flash_point;
-  std::vector<std::string> attacks;      // materials or families it must not touch
-  std::vector<std::string> good_for;     // soils: dust, oil_grease, fungus, salts, corrosion_products, flux_rosin, old_lacquer
+  std::vector<std::string> attacks;  // materials or families it must not touch
+  std::vector<std::string>
+      good_for;  // soils: dust, oil_grease, fungus, salts, corrosion_products, flux_rosin, old_lacquer
   Mark mark = Mark::doubtful;
   std::string source;
   std::string note;
@@ -71,29 +72,30 @@ struct CoatRule {
 struct Lacquer {
   LacquerId id;
   std::string name;
-  std::string family;                       // row family of the shipped table
+  std::string family;  // row family of the shipped table
   Figure<MassShare> solids_by_mass;
   Figure<Density> density;
-  std::vector<SolventPart> composition;     // of its volatile part; empty: unknown
-  std::string thinner;                      // id of its thinner; empty: none
-  double thinner_parts_for_spray = 0;       // parts of thinner to one part of lacquer, by volume (trade 2:1 mix = 0.5)
+  std::vector<SolventPart> composition;  // of its volatile part; empty: unknown
+  std::string thinner;                   // id of its thinner; empty: none
+  double thinner_parts_for_spray =
+      0;  // parts of thinner to one part of lacquer, by volume (trade 2:1 mix = 0.5)
   double thinner_parts_for_brush = 0;
   std::vector<CoatRule> coats;
-  Figure<Length> film_wanted;               // dry film in all; low = the published floor
+  Figure<Length> film_wanted;  // dry film in all; low = the published floor
   std::optional<Range<Duration>> touch_dry;
   std::optional<Range<Duration>> recoat_earliest;
   std::optional<Range<Duration>> recoat_latest;
-  std::optional<Temperature> hottest_surface;   // published upper application temperature
+  std::optional<Temperature> hottest_surface;  // published upper application temperature
   std::optional<Temperature> coldest_surface;
   TemperatureStep dew_margin = 3 * kelvin;
   std::optional<Range<RelativeHumidity>> humidity_top;
-  std::optional<Duration> pot_life;         // none: one part, no pot life
+  std::optional<Duration> pot_life;  // none: one part, no pot life
   Duration airing_before_closing = 24 * hour;
   Duration constants_settle = 72 * hour;
   bool isocyanate = false;
   bool rags_self_heat = false;
   std::string fungicide;
-  std::vector<std::string> attacks;         // materials or families it must not touch
+  std::vector<std::string> attacks;  // materials or families it must not touch
   Mark mark = Mark::doubtful;
   std::string source;
 };

@@ -78,8 +78,8 @@ using Diffusivity = Quantity<0, 2, -1>;
 using KinematicViscosity = Quantity<0, 2, -1>;
 using VolumeFlow = Quantity<0, 3, -1>;
 using MassFlow = Quantity<1, 0, -1>;
-using SurfaceDensity = Quantity<1, -2, 0>;               // kg/m²
-using DepositionRate = Quantity<1, -2, -1>;              // kg/(m² s)
+using SurfaceDensity = Quantity<1, -2, 0>;   // kg/m²
+using DepositionRate = Quantity<1, -2, -1>;  // kg/(m² s)
 using MolarMass = Quantity<1, 0, 0, 0, -1>;
 using MolarEnergy = Quantity<1, 2, -2, 0, -1>;
 
@@ -87,12 +87,13 @@ inline constexpr Length metre = Length::si(1), kilometre = 1e3 * metre, centimet
                         millimetre = 1e-3 * metre, micrometre = 1e-6 * metre, inch = 25.4 * millimetre,
                         foot = 12.0 * inch, mil = 1e-3 * inch;
 inline constexpr Area square_metre = Area::si(1), square_foot = Area::si(0.3048 * 0.3048);
-inline constexpr Volume cubic_metre = Volume::si(1), litre = 1e-3 * cubic_metre, millilitre = 1e-6 * cubic_metre,
-                        us_gallon = 3.785411784 * litre, cubic_foot = Volume::si(0.3048 * 0.3048 * 0.3048);
+inline constexpr Volume cubic_metre = Volume::si(1), litre = 1e-3 * cubic_metre,
+                        millilitre = 1e-6 * cubic_metre, us_gallon = 3.785411784 * litre,
+                        cubic_foot = Volume::si(0.3048 * 0.3048 * 0.3048);
 inline constexpr Mass kilogram = Mass::si(1), gram = 1e-3 * kilogram, milligram = 1e-6 * kilogram,
                       pound = 0.45359237 * kilogram, ounce = pound / 16;
-inline constexpr Duration second = Duration::si(1), minute = 60 * second, hour = 3600 * second, day = 24 * hour,
-                          year = 365.25 * day;
+inline constexpr Duration second = Duration::si(1), minute = 60 * second, hour = 3600 * second,
+                          day = 24 * hour, year = 365.25 * day;
 inline constexpr Speed metre_per_second = Speed::si(1), foot_per_minute = Speed::si(0.3048 / 60);
 inline constexpr Density kilogram_per_cubic_metre = Density::si(1), kilogram_per_litre = Density::si(1000);
 inline constexpr Pressure pascal = Pressure::si(1), hectopascal = 100 * pascal, kilopascal = 1000 * pascal;
@@ -107,8 +108,9 @@ inline constexpr HeatTransferCoefficient watt_per_square_metre_kelvin = HeatTran
 inline constexpr ThermalConductivity watt_per_metre_kelvin = ThermalConductivity::si(1);
 inline constexpr Diffusivity square_metre_per_second = Diffusivity::si(1);
 inline constexpr KinematicViscosity centistokes = KinematicViscosity::si(1e-6);
-inline constexpr VolumeFlow cubic_metre_per_minute = cubic_metre / minute, cubic_metre_per_hour = cubic_metre / hour,
-                            litre_per_minute = litre / minute, cubic_foot_per_minute = cubic_foot / minute;
+inline constexpr VolumeFlow cubic_metre_per_minute = cubic_metre / minute,
+                            cubic_metre_per_hour = cubic_metre / hour, litre_per_minute = litre / minute,
+                            cubic_foot_per_minute = cubic_foot / minute;
 inline constexpr MassFlow kilogram_per_second = MassFlow::si(1);
 inline constexpr DepositionRate milligram_per_square_metre_day = milligram / square_metre / day;
 inline constexpr MolarMass gram_per_mole = MolarMass::si(1e-3);

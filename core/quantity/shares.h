@@ -29,6 +29,7 @@ using MoistureContent = Share<struct MoistureContentTag>;    // kg water over kg
 using VapourShare = Share<struct VapourShareTag>;            // m³ solvent vapour over m³ of air and vapour
 using VolumeShare = Share<struct VolumeShareTag>;            // by volume of a liquid
 using MassShare = Share<struct MassShareTag>;                // by mass of a liquid
-using TransferEfficiency = Share<struct TransferEfficiencyTag>;  // solids that stay on the work over solids sprayed
+using TransferEfficiency =
+    Share<struct TransferEfficiencyTag>;  // solids that stay on the work over solids sprayed
 
 }  // namespace dampward

@@ -42,7 +42,8 @@ SolventConflict conflict_of(const equipment::Part& part, const MaterialId& mater
                             const SolventContact& contact, const Attack& attack) {
   SolventConflict conflict{part.id, part.name, material, listed(attack.agents), "", attack.named};
   if (attack.named) {
-    conflict.why = format("{} is said to attack the material of {}: mask it or take it out", contact.name, part.name);
+    conflict.why =
+        format("{} is said to attack the material of {}: mask it or take it out", contact.name, part.name);
   } else {
     conflict.why = format("{} in {} may soften {} while wet: try a drop on a stray piece first",
                           conflict.agent, contact.name, part.name);

@@ -22,10 +22,10 @@ struct Site {
   std::string time_zone;  // IANA name
   WallClock clock{std::chrono::seconds(0)};
   Length altitude;
-  std::string weather_file;                     // path as written; empty: none
-  std::optional<DepositionRate> salt;           // chloride deposition
-  std::optional<Length> surf_distance;          // used to estimate salt where it was not measured
-  std::vector<Storage> storage;                 // how sets are stored and used in the field
+  std::string weather_file;             // path as written; empty: none
+  std::optional<DepositionRate> salt;   // chloride deposition
+  std::optional<Length> surf_distance;  // used to estimate salt where it was not measured
+  std::vector<Storage> storage;         // how sets are stored and used in the field
 };
 
 struct DailyHours {
@@ -40,25 +40,26 @@ struct WeekHours {
 struct Lamps {
   int count = 0;
   Power each;
-  Length distance;                          // from lamp to the nearest lit part
-  double beam_degrees = 0;                  // full cone angle
-  std::optional<double> radiant_share;      // of the watts that leave as radiation; none: 0.8, an estimate
+  Length distance;                      // from lamp to the nearest lit part
+  double beam_degrees = 0;              // full cone angle
+  std::optional<double> radiant_share;  // of the watts that leave as radiation; none: 0.8, an estimate
 };
 
 struct Oven {
   OvenId id;
   std::string name;
   Length inside_length, inside_width, inside_height;
-  std::string wall;                         // id of a wall construction: bare_steel, insulated_25mm, insulated_50mm, brick, wood_lined
+  std::string
+      wall;  // id of a wall construction: bare_steel, insulated_25mm, insulated_50mm, brick, wood_lined
   std::optional<Power> heater;
   std::optional<Lamps> lamps;
-  bool air_moves = false;                   // a fan stirs the air inside
+  bool air_moves = false;  // a fan stirs the air inside
   Temperature coldest_setting, hottest_setting;
-  TemperatureStep swing;                    // thermostat: plus or minus about the set point
-  TemperatureStep evenness;                 // hottest place above (and coldest below) the control sensor
-  VolumeFlow vent;                          // fresh air through the oven
-  bool independent_cutoff = false;          // a second sensor that cuts the power by itself
-  Power supply;                             // what the socket or generator can give it
+  TemperatureStep swing;            // thermostat: plus or minus about the set point
+  TemperatureStep evenness;         // hottest place above (and coldest below) the control sensor
+  VolumeFlow vent;                  // fresh air through the oven
+  bool independent_cutoff = false;  // a second sensor that cuts the power by itself
+  Power supply;                     // what the socket or generator can give it
   WeekHours powered;
   std::string room;                         // room it stands in, as named by the spray place
   std::optional<Length> distance_to_spray;  // none: counts as the same room
@@ -77,13 +78,13 @@ struct HeatSource {
 struct SprayPlace {
   std::string name;
   PlaceKind kind = PlaceKind::room;
-  std::string room;                         // room it stands in
+  std::string room;  // room it stands in
   Length length, width, height;
-  std::optional<VolumeFlow> fan;            // measured or rated extraction
+  std::optional<VolumeFlow> fan;  // measured or rated extraction
   std::optional<double> air_changes_per_hour;
-  double mixing = 0.3;                      // 0.1 poorly mixed to 1 perfectly mixed
+  double mixing = 0.3;  // 0.1 poorly mixed to 1 perfectly mixed
   bool opening_to_outside = false;
-  bool ventilated_booth = false;            // stated to be a booth with measured face velocity
+  bool ventilated_booth = false;  // stated to be a booth with measured face velocity
   bool low_extraction = false;
   int ways_out = 1;
   bool shelter_from_dust = false, shelter_from_rain = false;
@@ -97,32 +98,33 @@ struct Gun {
   GunId id;
   std::string name;
   GunKind kind = GunKind::brush;
-  bool power = false;                       // fed by a compressor of its own all day ("power gun"); else a hand gun
+  bool power = false;  // fed by a compressor of its own all day ("power gun"); else a hand gun
   Range<TransferEfficiency> efficiency;
   VolumeFlow fluid_rate;
 };
 
 struct Person {
-  PersonId id;                              // a role, never a real name
+  PersonId id;  // a role, never a real name
   std::string name;
-  std::vector<std::string> skills;          // make_safe, test, strip, clean, mask, oven, spray, brush, touch_up, mark, assemble
+  std::vector<std::string>
+      skills;  // make_safe, test, strip, clean, mask, oven, spray, brush, touch_up, mark, assemble
   WeekHours shifts;
-  std::vector<DailyHours> breaks;           // every working day
-  std::string language;                     // ISO 639-1
+  std::vector<DailyHours> breaks;  // every working day
+  std::string language;            // ISO 639-1
 };
 
 struct Station {
   StationId id;
   std::string name;
-  int places = 1;                           // units worked on at once
-  std::vector<std::string> serves;          // skills done here
+  int places = 1;                   // units worked on at once
+  std::vector<std::string> serves;  // skills done here
 };
 
 struct Instrument {
   InstrumentId id;
   std::string name;
-  std::string measures;                     // temperature, humidity, insulation, film, viscosity …
-  std::string uncertainty;                  // as written, with unit
+  std::string measures;     // temperature, humidity, insulation, film, viscosity …
+  std::string uncertainty;  // as written, with unit
   std::optional<Date> calibrated, calibration_due;
 };
 
@@ -135,9 +137,9 @@ struct Shop {
   std::vector<Person> crew;
   std::vector<Station> stations;
   std::vector<Instrument> instruments;
-  LacquerId lacquer;                        // the one in use
-  bool valves_stay = true;                  // as masks for their own sockets; false: they come out
-  bool tape_stands_heat = false;            // masking tape rated for the bake is in stock
+  LacquerId lacquer;              // the one in use
+  bool valves_stay = true;        // as masks for their own sockets; false: they come out
+  bool tape_stands_heat = false;  // masking tape rated for the bake is in stock
   Temperature tape_rating = Temperature::celsius(60);
 };
 

@@ -118,6 +118,20 @@ std::vector<Json> plans() {
   unknown_solvents.replace("materials.toml",
                            "{ xylene = \"60 %\", n_butyl_acetate = \"25 %\", n_butanol = \"15 %\" }", "{}");
   documents.push_back(json_of({"plan", unknown_solvents.folder()}));
+
+  // Nothing in it burns, and the table has no exposure limit for it.
+  const DemoShop water;
+  water.replace("materials.toml", "{ xylene = \"60 %\", n_butyl_acetate = \"25 %\", n_butanol = \"15 %\" }",
+                "{ water = \"100 %\" }");
+  water.replace("materials.toml", "{ xylene = \"65 %\", n_butyl_acetate = \"25 %\", n_butanol = \"10 %\" }",
+                "{ water = \"100 %\" }");
+  documents.push_back(json_of({"plan", water.folder()}));
+
+  // A serial that lost its zeros.
+  const DemoShop doubtful;
+  doubtful.write_queue(
+      {"0041,river_radio,damp,dust,,0,", "42,river_radio,damp,dust,,0,", "0043,river_radio,damp,dust,,0,"});
+  documents.push_back(json_of({"plan", doubtful.folder()}));
   return documents;
 }
 

@@ -20,7 +20,8 @@ TEST_CASE("a part the lacquer's list names is masked, whatever its kind says") {
   const Route route = bench.route();
   REQUIRE(route.conflicts.size() == 1);
   CHECK(route.conflicts.front().named);
-  CHECK(route.conflicts.front().why == "varnish is said to attack the material of formers: mask it or take it out");
+  CHECK(route.conflicts.front().why ==
+        "varnish is said to attack the material of formers: mask it or take it out");
   CHECK(lists(route.lists.mask, "formers"));
 }
 

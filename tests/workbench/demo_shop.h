@@ -13,7 +13,8 @@ namespace dampward::workbench::test {
 
 // The shipped demo workshop, read once; tests change copies of it.
 inline const Workshop& demo_workshop() {
-  static const Workshop workshop = files::read_workshop(std::filesystem::path(DAMPWARD_SOURCE_DIR) / "data/demo").value();
+  static const Workshop workshop =
+      files::read_workshop(std::filesystem::path(DAMPWARD_SOURCE_DIR) / "data/demo").value();
   return workshop;
 }
 
@@ -29,7 +30,8 @@ struct HandedRecords final : records::RecordStore {
 };
 
 inline HandedRecords demo_records() {
-  const files::FolderRecords folder(std::filesystem::path(DAMPWARD_SOURCE_DIR) / "data/demo", demo_workshop());
+  const files::FolderRecords folder(std::filesystem::path(DAMPWARD_SOURCE_DIR) / "data/demo",
+                                    demo_workshop());
   HandedRecords records;
   records.units = folder.queue().value();
   records.lots = folder.stock().value();

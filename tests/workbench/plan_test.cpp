@@ -71,7 +71,8 @@ TEST_CASE("every first coat lies in its window and the last flash is over before
     for (const UnitStep& step : unit->steps) {
       if (step.id.find("flash") != std::string::npos) last_flash = std::max(last_flash, step.ends);
     }
-    CHECK(Duration::si(static_cast<double>((last_flash - window.leaves_oven).count())) <= window.closes_after + 1 * second);
+    CHECK(Duration::si(static_cast<double>((last_flash - window.leaves_oven).count())) <=
+          window.closes_after + 1 * second);
   }
 }
 
@@ -187,7 +188,8 @@ TEST_CASE("a twelve-hour shift at the gun halves the exposure limits") {
   CHECK(longer == doctest::Approx(usual / 3 * (15.0 / 16 * 8 / 9) / 0.5).epsilon(0.001));
 }
 
-TEST_CASE("an oven with too few hours of power is no oven: such units go without heat, not without treatment") {
+TEST_CASE(
+    "an oven with too few hours of power is no oven: such units go without heat, not without treatment") {
   Workshop workshop = demo_workshop();
   for (auto& oven : workshop.shop.ovens) {
     for (auto& [day, spans] : oven.powered.days) spans = {{std::chrono::hours(9), std::chrono::hours(11)}};
@@ -200,7 +202,8 @@ TEST_CASE("an oven with too few hours of power is no oven: such units go without
 
 TEST_CASE("a lot past its date by the last coat is named and not counted") {
   HandedRecords records = demo_records();
-  for (auto& lot : records.lots) lot.expires = Date(std::chrono::year(2027), std::chrono::month(2), std::chrono::day(1));
+  for (auto& lot : records.lots)
+    lot.expires = Date(std::chrono::year(2027), std::chrono::month(2), std::chrono::day(1));
   const Plan plan = plan_of(demo_workshop(), records);
   CHECK(plan.stock.front().in_stock.si() == 0);
   CHECK(plan.stock.front().is_short);

@@ -14,7 +14,11 @@ shop::Site site() {
 }
 
 records::AirReading reading(const char* time, double celsius, double percent) {
-  return {*parse_local_time(time), "spray room", Temperature::celsius(celsius), RelativeHumidity::percent(percent), {}};
+  return {*parse_local_time(time),
+          "spray room",
+          Temperature::celsius(celsius),
+          RelativeHumidity::percent(percent),
+          {}};
 }
 
 shop::SprayPlace spray() {
@@ -60,7 +64,8 @@ TEST_CASE("a dry office does not speak for the spray room, whichever was read la
   const auto climate = february(25, 18);
   auto office = reading("2027-02-01 06:50", 22, 40);
   office.where = "office";
-  const auto air = ruling_air({reading("2027-02-01 06:40", 27, 90), office}, &climate, start, site(), spray());
+  const auto air =
+      ruling_air({reading("2027-02-01 06:40", 27, 90), office}, &climate, start, site(), spray());
   REQUIRE(air.ok());
   CHECK(air->temperature.celsius() == doctest::Approx(27));
 }

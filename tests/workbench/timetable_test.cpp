@@ -15,7 +15,13 @@ TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
   const Workshop& workshop = demo_workshop();
   const HandedRecords records = demo_records();
   const moist_air::HumidAir air{Temperature::celsius(25), RelativeHumidity::percent(76)};
-  RulingAir ruling{air.temperature, air.humidity, moist_air::dew_point(air), Temperature::celsius(28), air.temperature, false, ""};
+  RulingAir ruling{air.temperature,
+                   air.humidity,
+                   moist_air::dew_point(air),
+                   Temperature::celsius(28),
+                   air.temperature,
+                   false,
+                   ""};
   const PaintShop paint = paint_shop(workshop, {air.temperature, air.pressure}).value();
   const route::Means means{workshop.shop,
                            *paint.lacquer,

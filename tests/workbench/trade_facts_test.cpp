@@ -59,7 +59,9 @@ TEST_CASE("wax may run above 71 °C, and sometimes at it (common practice, no so
   CHECK(table.find("wax_paraffin")->heat_limit->limit.value.low < Temperature::celsius(49));
 }
 
-TEST_CASE("the control thermostat hangs amid the load and a separate thermometer checks it (common practice, no source)") {
+TEST_CASE(
+    "the control thermostat hangs amid the load and a separate thermometer checks it (common practice, no "
+    "source)") {
   Workshop workshop = demo_workshop();
   for (auto& oven : workshop.shop.ovens) oven.control_amid_load = oven.separate_thermometer = false;
   const Plan plan = plan_of(workshop, demo_records());
@@ -67,7 +69,8 @@ TEST_CASE("the control thermostat hangs amid the load and a separate thermometer
   CHECK(mentions(plan.warnings, "separate thermometer"));
 }
 
-TEST_CASE("two parts lacquer to one of thinner for the gun, unthinned for the brush (common practice, no source)") {
+TEST_CASE(
+    "two parts lacquer to one of thinner for the gun, unthinned for the brush (common practice, no source)") {
   const auto& varnish = *demo_workshop().lacquers.find("phenolic_tung_varnish_fungicidal");
   CHECK(varnish.thinner_parts_for_spray == doctest::Approx(0.5));
   CHECK(varnish.thinner_parts_for_brush == 0);
@@ -86,7 +89,8 @@ TEST_CASE("three coats by hand gun 15 to 20 min apart, two by power gun (common 
   }
 }
 
-TEST_CASE("the first coat goes on warm, but only once the published 38 °C allows it (documented disagreement)") {
+TEST_CASE(
+    "the first coat goes on warm, but only once the published 38 °C allows it (documented disagreement)") {
   const Plan plan = plan_of(demo_workshop(), demo_records());
   REQUIRE_FALSE(plan.windows.empty());
   for (const Window& window : plan.windows) {

@@ -51,25 +51,29 @@ std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materia
   const shop::SprayPlace& place = shop.spray;
   for (const shop::HeatSource& source : place.heat_sources) {
     if (room_air::may_be_on_together(place.room, source.room, source.distance)) continue;
-    return route::Refusal{format("\"{}\" may be hot within 6.1 m of the {}, and nothing hot may be on there from mixing to the "
-                                 "end of the purge.",
-                                 source.name, place.name),
-                          "Take it away for good, or write down where it stands and how far: another room, more than 6.1 m."};
+    return route::Refusal{
+        format("\"{}\" may be hot within 6.1 m of the {}, and nothing hot may be on there from mixing to the "
+               "end of the purge.",
+               source.name, place.name),
+        "Take it away for good, or write down where it stands and how far: another room, more than 6.1 m."};
   }
   if (place.ways_out < 1) {
-    return route::Refusal{format("The {} has no way out.", place.name), "Two clear ways out, doors that open outward."};
+    return route::Refusal{format("The {} has no way out.", place.name),
+                          "Two clear ways out, doors that open outward."};
   }
   const bool confined = place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent;
   if (confined && shop.crew.size() < 2) {
-    return route::Refusal{format("The {} is a small closed space and nobody is left to watch from outside.", place.name),
-                          "A second person outside while lacquer is in use, or work outdoors."};
+    return route::Refusal{
+        format("The {} is a small closed space and nobody is left to watch from outside.", place.name),
+        "A second person outside while lacquer is in use, or work outdoors."};
   }
   if (lacquer.isocyanate) {
-    return route::Refusal{format("{} sets isocyanate free: its mist can give asthma for life, cartridges do not hold it, and "
-                                 "everybody else must stay out until the place is measured clear, which this plan cannot "
-                                 "arrange.",
-                                 lacquer.name),
-                          "Take a lacquer of another family."};
+    return route::Refusal{
+        format("{} sets isocyanate free: its mist can give asthma for life, cartridges do not hold it, and "
+               "everybody else must stay out until the place is measured clear, which this plan cannot "
+               "arrange.",
+               lacquer.name),
+        "Take a lacquer of another family."};
   }
   return std::nullopt;
 }
@@ -78,8 +82,8 @@ std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materia
 Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
   const auto solids = coating::non_volatile(paint.lacquer->solids_by_mass.value, paint.lacquer->density.value,
                                             paint.thinner_density, thinner_parts);
-  const Density mix = (paint.lacquer->density.value.high + thinner_parts * paint.thinner_density.high) /
-                      (1 + thinner_parts);
+  const Density mix =
+      (paint.lacquer->density.value.high + thinner_parts * paint.thinner_density.high) / (1 + thinner_parts);
   return (1 - solids.low.fraction()) * mix;
 }
 
@@ -109,14 +113,15 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
 
   // Lacquer and thinner as they meet in the gun, each by the mass of its volatile part.
   const double parts = paint.lacquer->thinner_parts_for_spray;
-  const double lacquer_mass =
-      paint.lacquer->density.value.typical.si() * (1 - paint.lacquer->solids_by_mass.value.typical.fraction());
+  const double lacquer_mass = paint.lacquer->density.value.typical.si() *
+                              (1 - paint.lacquer->solids_by_mass.value.typical.fraction());
   const double thinner_mass = parts * paint.thinner_density.typical.si();
   const auto blend = [&](room_air::Worst worst) {
     std::vector<room_air::VolatileShare> liquids{
         {room_air::worst_mixture(paint.lacquer->composition, solvents, worst), lacquer_mass}};
     if (thinner_mass > 0) {
-      const auto recipe = paint.thinner == nullptr ? std::vector<materials::SolventPart>{} : paint.thinner->composition;
+      const auto recipe =
+          paint.thinner == nullptr ? std::vector<materials::SolventPart>{} : paint.thinner->composition;
       liquids.push_back({room_air::worst_mixture(recipe, solvents, worst), thinner_mass});
     }
     return room_air::blended(liquids);
@@ -146,16 +151,16 @@ MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint) {
   return gun.fluid_rate * volatiles_per_volume(paint, coating::thinner_parts(*paint.lacquer, method_of(gun)));
 }
 
-std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way, const PaintShop& paint,
-                                  const shop::Shop& shop) {
+std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way,
+                                  const PaintShop& paint, const shop::Shop& shop) {
   CoatCase result;
   result.gun = gun_for(way, shop);
   if (result.gun == nullptr) return std::nullopt;
   result.method = method_of(*result.gun);
   const bool stripped = way == equipment::CoatingWay::spray_stripped;
   const auto consumption =
-      coating::consumption((stripped ? kind.spray_area_stripped : kind.spray_area_assembled).value, *paint.lacquer,
-                           paint.solvent, {result.method, result.gun->efficiency});
+      coating::consumption((stripped ? kind.spray_area_stripped : kind.spray_area_assembled).value,
+                           *paint.lacquer, paint.solvent, {result.method, result.gun->efficiency});
   if (!consumption) return std::nullopt;
   result.consumption = *consumption;
 
@@ -168,7 +173,8 @@ std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::Coatin
   };
   const Range<Duration> hands_on = labour == kind.labour.end() ? Range<Duration>{} : labour->second.hands_on;
   result.one_coat_typical = one_coat(hands_on.typical, consumption->ready.typical);
-  const auto work = coating::coating_work(*paint.lacquer, result.method, one_coat(hands_on.high, consumption->ready.typical));
+  const auto work = coating::coating_work(*paint.lacquer, result.method,
+                                          one_coat(hands_on.high, consumption->ready.typical));
   if (!work) return std::nullopt;
   result.work = *work;
 

@@ -30,8 +30,8 @@ struct PaintShop {
   room_air::Mixture worst_for_fire, worst_for_people;
   std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
   std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
-  double limit_factor = 1;                        // what the longest shift of a spray or brush hand leaves of an exposure limit
-  std::optional<route::Refusal> closed;           // why no solvent may be used in the place at all
+  double limit_factor = 1;  // what the longest shift of a spray or brush hand leaves of an exposure limit
+  std::optional<route::Refusal> closed;  // why no solvent may be used in the place at all
 };
 
 // Problem: the spray place has no size, or the lacquer in use is not in any table.
@@ -40,18 +40,19 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air);
 // Coating one unit of a kind in one of the two ways.
 struct CoatCase {
   materials::Method method = materials::Method::brush;
-  const shop::Gun* gun = nullptr;      // none: no gun or brush of that sort is in the list
+  const shop::Gun* gun = nullptr;  // none: no gun or brush of that sort is in the list
   coating::Consumption consumption;
-  coating::CoatingWork work;           // hands-on of one coat and its flash, safe side
+  coating::CoatingWork work;  // hands-on of one coat and its flash, safe side
   Duration one_coat_typical;
-  MassFlow volatiles;                  // given off while the coat goes on: what the gun throws at most
-  MassFlow volatiles_in_flash;         // given off by the film of one coat afterwards
+  MassFlow volatiles;           // given off while the coat goes on: what the gun throws at most
+  MassFlow volatiles_in_flash;  // given off by the film of one coat afterwards
 };
 
 // The air of the place while the coat goes on for ever: well mixed less the mixing factor, all solvent counted as vapour.
 struct AirAtTheGun {
   VapourShare vapour;
-  std::optional<double> exposure_index;  // Σ C/L without respirator, for the longest shift; none: some part has no limit
+  std::optional<double>
+      exposure_index;  // Σ C/L without respirator, for the longest shift; none: some part has no limit
   room_air::RespiratorChoice respirator;
 };
 // None: the place has no fresh air, so the vapour only rises; or nothing in it burns or counts as solvent (water only).
@@ -61,7 +62,7 @@ std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const PaintShop& p
 MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint);
 
 // None: the shop has nothing to put it on with, or the lacquer is not meant for it.
-std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way, const PaintShop& paint,
-                                  const shop::Shop& shop);
+std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way,
+                                  const PaintShop& paint, const shop::Shop& shop);
 
 }  // namespace dampward::workbench

@@ -29,7 +29,8 @@ void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, c
 }
 
 void add_cold(Drafts& drafts, const records::QueuedUnit& queued, const DraftingTable& table) {
-  UnitDraft draft = draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.air);
+  UnitDraft draft =
+      draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.air);
   if (draft.refused) {
     drafts.refused.push_back(*draft.refused);
   } else {
@@ -42,9 +43,10 @@ std::set<std::size_t> stuck_loads(const Drafts& drafts, const line::Answer& answ
   std::set<std::size_t> stuck;
   for (const UnitDraft& unit : drafts.units) {
     if (unit.kind->cold) continue;
-    const bool no_place = std::any_of(answer.unplaced.begin(), answer.unplaced.end(), [&](const line::Unplaced& u) {
-      return u.unit == unit.queued->serial.text || u.operation == drafts.loads[unit.load].id + "/bake";
-    });
+    const bool no_place =
+        std::any_of(answer.unplaced.begin(), answer.unplaced.end(), [&](const line::Unplaced& u) {
+          return u.unit == unit.queued->serial.text || u.operation == drafts.loads[unit.load].id + "/bake";
+        });
     if (no_place) stuck.insert(unit.load);
   }
   return stuck;

@@ -26,7 +26,9 @@ bool fits_inside(const equipment::Kind& kind, const shop::Oven& oven) {
   return equipment::outer_volume(kind) <= fullest * drying::inside_volume(oven);
 }
 
-std::string celsius(Temperature t) { return fixed(t.celsius(), 0) + " °C"; }
+std::string celsius(Temperature t) {
+  return fixed(t.celsius(), 0) + " °C";
+}
 
 drying::PartsOut removed_parts(const route::Worklists& lists) {
   drying::PartsOut out;
@@ -49,8 +51,9 @@ std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop:
   if (room_air::may_be_on_together(spray.room, oven.room, oven.distance_to_spray)) return std::nullopt;
   const std::string where = oven.distance_to_spray && oven.room != spray.room
                                 ? format("only {} m from it", fixed(oven.distance_to_spray->in(metre), 1))
-                            : oven.room == spray.room ? "in the same room"
-                                                      : "at a distance nobody wrote down, which counts as the same room";
+                            : oven.room == spray.room
+                                ? "in the same room"
+                                : "at a distance nobody wrote down, which counts as the same room";
   return format("The {} stands {}: nothing hot may be on within 6.1 m of solvent work.", oven.name, where);
 }
 
@@ -87,17 +90,19 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   }
 
   std::vector<std::string> reasons;
-  bool all_too_near = true, unwatched = false;
+  std::string unwatched;  // why an oven that could bake it may not
+  bool too_weak = false;
   std::optional<drying::Saving> saving;
   for (const shop::Oven& oven : workshop.shop.ovens) {
     if (const auto near = too_near_to_spray(oven, workshop.shop.spray)) {
       reasons.push_back(*near);
       continue;
     }
-    all_too_near = false;
+
     if (!fits_inside(kind, oven)) {
-      reasons.push_back(format("It does not fit into the {} with {} mm of air around it and half the oven free.",
-                               oven.name, fixed(clearance.in(millimetre), 0)));
+      reasons.push_back(
+          format("It does not fit into the {} with {} mm of air around it and half the oven free.", oven.name,
+                 fixed(clearance.in(millimetre), 0)));
       continue;
     }
     const drying::Wall* wall = workshop.walls.find(oven.wall);
@@ -108,13 +113,16 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
       if (bake->in_oven() <= watched.at(oven.id)) {
         result.ovens.push_back({&oven, *bake});
       } else {
-        reasons.push_back(format("The {} would need {} h with power and somebody within call in one stretch; the longest is {} h.",
-                                 oven.name, fixed(bake->in_oven().in(hour) + 0.05, 1), fixed(watched.at(oven.id).in(hour), 1)));
-        unwatched = true;
+        unwatched = format(
+            "the {} would need {} h with power and somebody within call in one stretch; the longest is {} h.",
+            oven.name, fixed(bake->in_oven().in(hour) + 0.05, 1), fixed(watched.at(oven.id).in(hour), 1));
+        reasons.push_back(unwatched);
       }
       continue;
     }
-    reasons.push_back(format("{}: {}", oven.name, std::get<drying::NoBake>(answer).reason));
+    const drying::NoBake& no = std::get<drying::NoBake>(answer);
+    reasons.push_back(format("{}: {}", oven.name, no.reason));
+    too_weak = too_weak || no.why != drying::NoBake::Why::oven;
     if (const auto better = drying::saved_by_measuring(result.piece, oven, *wall, air)) {
       if (!saving || better->bake < saving->bake) saving = better;
     }
@@ -126,23 +134,26 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   if (result.ovens.empty()) {
     const drying::OvenPart* weakest = result.piece.weakest();
     if (weakest != nullptr && weakest->limit->allowed() < air.temperature) {
-      result.refused = route::Refusal{format("{} may become no hotter than {}, and the shop itself is at {}.", weakest->name,
-                                             celsius(weakest->limit->allowed()), celsius(air.temperature)),
-                                      weakest->limit->settle};
+      result.refused =
+          route::Refusal{format("{} may become no hotter than {}, and the shop itself is at {}.",
+                                weakest->name, celsius(weakest->limit->allowed()), celsius(air.temperature)),
+                         weakest->limit->settle};
       return result;
     }
-    // What stands in the way: where the ovens stand, how long they are watched, or the weakest part.
-    const std::string why = reasons.empty() ? "the shop has no oven."
-                            : all_too_near || unwatched ? reasons.front()
-                                                        : weakest_words(result.piece);
-    result.cold = ColdCase{drying::dry_without_heat(result.piece, air), "No oven here bakes it safely: " + why, reasons,
-                           saving};
+    // Hours stand in the way of an oven that could; else the weakest part; else what keeps the first oven from it.
+    const std::string why = reasons.empty()      ? "the shop has no oven."
+                            : !unwatched.empty() ? unwatched
+                            : too_weak           ? weakest_words(result.piece)
+                                                 : reasons.front();
+    result.cold = ColdCase{drying::dry_without_heat(result.piece, air),
+                           "No oven here bakes it safely: " + why, reasons, saving};
     return result;
   }
   const drying::OvenPart* weakest = result.piece.weakest();
   if (weakest != nullptr && weakest->limit->from_ignorance) {
-    result.doubts.push_back(format("{}: {} is taken as weak ({}) only because nobody measured it; {}", kind.name,
-                                   weakest->name, celsius(weakest->limit->limit), weakest->limit->settle));
+    result.doubts.push_back(format("{}: {} is taken as weak ({}) only because nobody measured it; {}",
+                                   kind.name, weakest->name, celsius(weakest->limit->limit),
+                                   weakest->limit->settle));
   }
   return result;
 }

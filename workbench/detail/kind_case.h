@@ -42,7 +42,8 @@ struct KindCase {
   drying::OvenPiece piece;
   std::vector<OvenChoice> ovens;  // quickest first
   std::optional<ColdCase> cold;
-  std::vector<std::string> doubts;  // what the plan says aside: limits that are low from ignorance, ovens left out
+  std::vector<std::string>
+      doubts;  // what the plan says aside: limits that are low from ignorance, ovens left out
 };
 
 // Why an oven may not be hot while solvent is about; nothing where it stands far enough off. An oven so near would still be

@@ -30,7 +30,8 @@ Duration alone_in(const KindCase& kind, const shop::Oven& oven) {
 }
 
 bool bakes(const KindCase& kind, const shop::Oven& oven) {
-  return std::any_of(kind.ovens.begin(), kind.ovens.end(), [&](const OvenChoice& c) { return c.oven == &oven; });
+  return std::any_of(kind.ovens.begin(), kind.ovens.end(),
+                     [&](const OvenChoice& c) { return c.oven == &oven; });
 }
 
 // The bake of these units together; nothing where the oven does not bake them as one load.
@@ -40,7 +41,8 @@ std::optional<drying::BakePlan> bake_of(const std::vector<std::size_t>& units, c
   std::vector<drying::LoadUnits> pieces;
   for (std::size_t unit : units) {
     const drying::OvenPiece* piece = &cases[unit]->piece;
-    const auto known = std::find_if(pieces.begin(), pieces.end(), [&](const auto& p) { return p.piece == piece; });
+    const auto known =
+        std::find_if(pieces.begin(), pieces.end(), [&](const auto& p) { return p.piece == piece; });
     if (known == pieces.end()) {
       pieces.push_back({piece, 1});
     } else {
@@ -55,8 +57,8 @@ std::optional<drying::BakePlan> bake_of(const std::vector<std::size_t>& units, c
 }
 
 // The load with one unit more; nothing where they do not go together.
-std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const Cases& cases, const Workshop& workshop,
-                                const moist_air::HumidAir& air) {
+std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const Cases& cases,
+                                const Workshop& workshop, const moist_air::HumidAir& air) {
   if (load.units.size() >= most_units || !bakes(*cases[unit], *load.oven)) return std::nullopt;
   LoadDraft larger = load;
   larger.units.push_back(unit);
@@ -72,7 +74,8 @@ std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const C
 
 }  // namespace
 
-std::vector<LoadDraft> draft_loads(const Cases& cases, const Workshop& workshop, const moist_air::HumidAir& air) {
+std::vector<LoadDraft> draft_loads(const Cases& cases, const Workshop& workshop,
+                                   const moist_air::HumidAir& air) {
   std::vector<LoadDraft> loads;
   std::map<const shop::Oven*, Duration> busy;
   std::vector<std::size_t> open;  // loads that may still take units, oldest first
@@ -89,9 +92,10 @@ std::vector<LoadDraft> draft_loads(const Cases& cases, const Workshop& workshop,
     }
     if (placed) continue;
     const auto& choices = cases[unit]->ovens;
-    const auto soonest = std::min_element(choices.begin(), choices.end(), [&](const OvenChoice& a, const OvenChoice& b) {
-      return busy[a.oven] + a.alone.in_oven() < busy[b.oven] + b.alone.in_oven();
-    });
+    const auto soonest =
+        std::min_element(choices.begin(), choices.end(), [&](const OvenChoice& a, const OvenChoice& b) {
+          return busy[a.oven] + a.alone.in_oven() < busy[b.oven] + b.alone.in_oven();
+        });
     DAMPWARD_PROMISE(soonest != choices.end(), "units handed to the loads have an oven");
     busy[soonest->oven] += soonest->alone.in_oven();
     open.push_back(loads.size());

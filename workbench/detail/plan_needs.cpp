@@ -41,7 +41,8 @@ StockNeed need_of(const std::string& item, const std::string& name, const Range<
 }
 
 // The most any gun or brush in use gives off; where nothing is planned, any the shop owns.
-MassFlow strongest_source(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop) {
+MassFlow strongest_source(const std::vector<UnitDraft>& units, const PaintShop& paint,
+                          const shop::Shop& shop) {
   MassFlow most;
   for (const UnitDraft& unit : units) most = std::max(most, unit.coat->volatiles);
   if (!units.empty()) return most;
@@ -52,9 +53,12 @@ MassFlow strongest_source(const std::vector<UnitDraft>& units, const PaintShop& 
 std::string respirator_words(const room_air::RespiratorChoice& choice) {
   using Verdict = room_air::RespiratorChoice::Verdict;
   switch (choice.verdict) {
-    case Verdict::none_needed: return "none by the vapour figures; a fitted mask against spray mist all the same";
-    case Verdict::wear: return std::string(choice.respirator->name) + ", fitted";
-    case Verdict::refuse: return "none is enough: do not spray";
+    case Verdict::none_needed:
+      return "none by the vapour figures; a fitted mask against spray mist all the same";
+    case Verdict::wear:
+      return std::string(choice.respirator->name) + ", fitted";
+    case Verdict::refuse:
+      return "none is enough: do not spray";
   }
   return "";
 }
@@ -72,8 +76,8 @@ std::string drop_test(const UnitDraft& unit) {
     if (!conflict.named) names.push_back(conflict.name);
   }
   if (names.empty()) return "";
-  return format("{}: the wet lacquer may soften {}: try a drop on a stray piece of each first.", unit.kind->kind->name,
-                listed(names));
+  return format("{}: the wet lacquer may soften {}: try a drop on a stray piece of each first.",
+                unit.kind->kind->name, listed(names));
 }
 
 }  // namespace
@@ -86,7 +90,8 @@ std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const Pa
     thinner = sum(thinner, unit.coat->consumption.thinner);
   }
   if (units.empty()) return {};
-  std::vector<StockNeed> needs{need_of(paint.lacquer->id.text, paint.lacquer->name, lacquer, stock, last_coat)};
+  std::vector<StockNeed> needs{
+      need_of(paint.lacquer->id.text, paint.lacquer->name, lacquer, stock, last_coat)};
   if (thinner.high.si() > 0) {
     const std::string name = paint.thinner == nullptr ? paint.lacquer->thinner : paint.thinner->name;
     needs.push_back(need_of(paint.lacquer->thinner, name, thinner, stock, last_coat));
@@ -101,14 +106,19 @@ RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint,
   room.limit_share = paint.fire_share.share;
   room.fan = paint.room.fresh_air;
   room.because.push_back(paint.fire_share.reason);
-  if (paint.vapour && !paint.lacquer->composition.empty()) room.lower_limit = paint.vapour->lower_limit;
+  if (paint.vapour) room.lower_limit = paint.vapour->lower_limit;
+  if (paint.lacquer->composition.empty()) {
+    room.because.push_back(
+        "the lacquer's composition is unknown: the worst solvents of the table stand in for it");
+  }
   const MassFlow source = strongest_source(units, paint, shop);
-  const auto needs = room_air::air_needs(source, paint.worst_for_fire, paint.worst_for_people, paint.fire_share,
-                                         paint.room.mixing, paint.air);
+  const auto needs = room_air::air_needs(source, paint.worst_for_fire, paint.worst_for_people,
+                                         paint.fire_share, paint.room.mixing, paint.air);
   room.fan_fire = needs.fire;
   room.fan_people = needs.people;
   if (!needs.people) {
-    room.because.push_back("some part of the lacquer has no exposure limit: no air is known to be enough for people");
+    room.because.push_back(
+        "some part of the lacquer has no exposure limit: no air is known to be enough for people");
   }
   if (units.empty()) {
     room.respirator = "nothing is coated";
@@ -122,14 +132,16 @@ RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint,
   } else {
     room.respirator = "fitted mask against spray mist";
   }
-  room.because.push_back("all solvent counted as vapour while the gun is on and while films flash off, well mixed less the "
-                         "mixing factor; the cone of the gun itself burns whatever the room's figure says");
+  room.because.push_back(
+      "all solvent counted as vapour while the gun is on and while films flash off, well mixed less the "
+      "mixing factor; the cone of the gun itself burns whatever the room's figure says");
   room.because.push_back("touch-up by brush, mixing and wiping are not in these figures");
   room.because.push_back("air that is enough against fire is never thereby enough for people");
   return room;
 }
 
-std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std::vector<hazards::Hazard>& table) {
+std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,
+                                  const std::vector<hazards::Hazard>& table) {
   std::set<std::string> steps{"all", "mix", "store", "waste"};
   for (const UnitPlan& unit : units) {
     for (const UnitStep& step : unit.steps) {
@@ -140,14 +152,15 @@ std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std:
   std::vector<Caution> cautions;
   for (const hazards::Hazard& hazard : table) {
     if (!steps.contains(hazard.step)) continue;
-    cautions.push_back({hazard.id, hazard.step, hazard.name + ": " + hazard.harm, hazard.guard, hazard.stop_sign,
-                        hazard.effect, hazard.source, hazard.defer});
+    cautions.push_back({hazard.id, hazard.step, hazard.name + ": " + hazard.harm, hazard.guard,
+                        hazard.stop_sign, hazard.effect, hazard.source, hazard.defer});
   }
   return cautions;
 }
 
-std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
-                                      const PaintShop& paint, const shop::SprayPlace& place, const Plan& plan) {
+std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
+                                      const std::vector<LoadDraft>& loads, const PaintShop& paint,
+                                      const shop::SprayPlace& place, const Plan& plan) {
   std::vector<std::string> warnings;
   const auto say = [&](const std::string& sentence) {
     if (!sentence.empty() && std::find(warnings.begin(), warnings.end(), sentence) == warnings.end()) {
@@ -166,25 +179,33 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const
     }
   }
   if (plan.air.one_reading) {
-    say("One reading of the air stands behind the whole plan: read again every 4 h at the work, and plan anew if it is damper.");
+    say("One reading of the air stands behind the whole plan: read again every 4 h at the work, and plan "
+        "anew if it is damper.");
   }
   for (const UnitPlan& unit : plan.units) {
-    if (unit.due && *unit.due < plan.from) say(unit.unit.text + " was due before work starts: is the year right?");
+    if (unit.due && *unit.due < plan.from)
+      say(unit.unit.text + " was due before work starts: is the year right?");
   }
   if (plan.units.empty()) return warnings;
-  if (place.ways_out < 2) say("The " + place.name + " has only one way out: keep it clear, and make a second before spraying.");
-  if (!place.low_extraction) say("Solvent vapour sinks: the extraction of the " + place.name + " belongs near the floor.");
+  if (place.ways_out < 2)
+    say("The " + place.name + " has only one way out: keep it clear, and make a second before spraying.");
+  if (!place.low_extraction)
+    say("Solvent vapour sinks: the extraction of the " + place.name + " belongs near the floor.");
   if (!place.shelter_from_rain) say("The " + place.name + " is open to rain: coat only in dry hours.");
   if (!place.shelter_from_dust || !place.makeup_air_filtered) {
     say("Dust reaches the wet film in the " + place.name + ": shelter it, or filter the air that comes in.");
   }
   if (place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent) {
-    say("The " + place.name + " is a small closed space: measured air flow, a permit, and somebody outside watching during every coat.");
+    say("The " + place.name +
+        " is a small closed space: measured air flow, a permit, and somebody outside watching during every "
+        "coat.");
   }
   for (const LoadDraft& load : loads) {
-    if (!load.oven->control_amid_load) say("Hang the control thermostat of the " + load.oven->name + " amid the load.");
+    if (!load.oven->control_amid_load)
+      say("Hang the control thermostat of the " + load.oven->name + " amid the load.");
     if (!load.oven->separate_thermometer) {
-      say("Put a separate thermometer into the " + load.oven->name + ": the control's own reading proves nothing.");
+      say("Put a separate thermometer into the " + load.oven->name +
+          ": the control's own reading proves nothing.");
     }
     if (!load.oven->independent_cutoff) {
       say("The " + load.oven->name + " has no independent cut-out: never leave it unattended while hot.");
@@ -202,7 +223,8 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const
     for (const std::string& warning : unit.window->warnings) say(warning);
   }
   if (sprayed) {
-    const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density, paint.lacquer->thinner_parts_for_spray);
+    const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density,
+                                               paint.lacquer->thinner_parts_for_spray);
     if (views.disagree) say(views.view);
   }
   for (const UnitDraft& unit : units) {

@@ -21,10 +21,12 @@ RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint,
                     std::optional<double> peak);
 
 // The rows of the hazard table for every step the plan takes, each once, in table order.
-std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units, const std::vector<hazards::Hazard>& table);
+std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,
+                                  const std::vector<hazards::Hazard>& table);
 
 // What the plan says aside: disagreements between the trade and what is published, shortages, doubts, each a sentence.
-std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
-                                      const PaintShop& paint, const shop::SprayPlace& place, const Plan& plan);
+std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
+                                      const std::vector<LoadDraft>& loads, const PaintShop& paint,
+                                      const shop::SprayPlace& place, const Plan& plan);
 
 }  // namespace dampward::workbench

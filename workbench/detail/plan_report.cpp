@@ -21,21 +21,24 @@ const route::Step* step_of(const UnitDraft& unit, StepCode code) {
   return nullptr;
 }
 
-Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads, const Placed& placed,
-                 Instant from) {
+Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads,
+                 const Placed& placed, Instant from) {
   return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->start, from);
 }
 
-Instant end_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads, const Placed& placed,
-               Instant from) {
+Instant end_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads,
+               const Placed& placed, Instant from) {
   return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->end, from);
 }
 
 std::string target_word(equipment::DryTarget target) {
   switch (target) {
-    case equipment::DryTarget::surface: return "surface";
-    case equipment::DryTarget::porous: return "porous";
-    case equipment::DryTarget::deep: return "deep";
+    case equipment::DryTarget::surface:
+      return "surface";
+    case equipment::DryTarget::porous:
+      return "porous";
+    case equipment::DryTarget::deep:
+      return "deep";
   }
   return "";
 }
@@ -63,8 +66,10 @@ PartInOven part_in_oven(const drying::PartBake& part, const UnitDraft& unit) {
 
 std::string opened_words(const coating::WarmWindow& window) {
   switch (window.opened) {
-    case coating::Opens::on_leaving_the_oven: return "it is cool enough on leaving the oven";
-    case coating::Opens::hottest_surface: return window.opened_by + " has cooled to the lacquer's hottest surface";
+    case coating::Opens::on_leaving_the_oven:
+      return "it is cool enough on leaving the oven";
+    case coating::Opens::hottest_surface:
+      return window.opened_by + " has cooled to the lacquer's hottest surface";
   }
   return "";
 }
@@ -72,12 +77,16 @@ std::string opened_words(const coating::WarmWindow& window) {
 std::string closed_words(const coating::WarmWindow& window) {
   if (closed_by_regain(window)) {
     return format("{}damp going back into slow parts ends it {} h after opening (estimate)",
-                  window.closes ? "" : "the dew-point margin never runs out in this air; ", fixed(regain_allows.in(hour), 0));
+                  window.closes ? "" : "the dew-point margin never runs out in this air; ",
+                  fixed(regain_allows.in(hour), 0));
   }
   switch (window.closed) {
-    case coating::Closes::never: break;
-    case coating::Closes::dew_margin: return window.closed_by + " comes down to dew point plus margin";
-    case coating::Closes::coldest_surface: return window.closed_by + " comes down to the lacquer's coldest surface";
+    case coating::Closes::never:
+      break;
+    case coating::Closes::dew_margin:
+      return window.closed_by + " comes down to dew point plus margin";
+    case coating::Closes::coldest_surface:
+      return window.closed_by + " comes down to the lacquer's coldest surface";
   }
   return "";
 }
@@ -95,9 +104,12 @@ std::vector<std::string> list_lines(const std::vector<route::ListedPart>& parts)
 
 std::string attendance_word(route::Attendance attendance) {
   switch (attendance) {
-    case route::Attendance::attended: return "attended";
-    case route::Attendance::watched: return "watched";
-    case route::Attendance::unattended: return "unattended";
+    case route::Attendance::attended:
+      return "attended";
+    case route::Attendance::watched:
+      return "watched";
+    case route::Attendance::unattended:
+      return "unattended";
   }
   return "";
 }
@@ -125,7 +137,8 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
   plan.unit = unit.queued->serial;
   plan.kind = unit.queued->kind;
   plan.kind_name = unit.kind->kind->name;
-  plan.way = unit.route.way.way == equipment::CoatingWay::spray_stripped ? "spray_stripped" : "brush_assembled";
+  plan.way =
+      unit.route.way.way == equipment::CoatingWay::spray_stripped ? "spray_stripped" : "brush_assembled";
   plan.way_reason = unit.route.way.reason;
   plan.no_heat = unit.kind->cold.has_value();
   if (plan.no_heat) {
@@ -133,7 +146,8 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
     plan.no_heat_reason = cold.reason;
     if (cold.saving) {
       std::vector<std::string> names;
-      for (const auto& measurement : cold.saving->measure) names.push_back(measurement.name + ": " + measurement.settle);
+      for (const auto& measurement : cold.saving->measure)
+        names.push_back(measurement.name + ": " + measurement.settle);
       for (const auto& name : names) plan.measure += (plan.measure.empty() ? "" : "; ") + name;
       plan.saves = cold.saving->saved();
     }
@@ -152,7 +166,8 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
   plan.coats = unit.coat->consumption.coats;
   if (!unit.route.masking_reason.empty()) plan.notes.push_back(unit.route.masking_reason);
   if (!unit.route.valves.empty()) plan.notes.push_back(unit.route.valves);
-  if (unit.queued->due) plan.due = clock.instant(std::chrono::local_days(*unit.queued->due) + std::chrono::days(1));
+  if (unit.queued->due)
+    plan.due = clock.instant(std::chrono::local_days(*unit.queued->due) + std::chrono::days(1));
   for (const route::Step& step : unit.route.steps) {
     plan.steps.push_back(unit_step(step, *placed.at(operation_id(unit, step, loads)), from));
     if (step.code != StepCode::recheck) plan.done = std::max(plan.done, plan.steps.back().ends);
@@ -197,12 +212,14 @@ std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::v
       load.units.push_back(unit.queued->serial);
       for (const auto& part : draft.bake.parts) {
         if (part.kind == unit.kind->kind->id) load.parts.push_back(part_in_oven(part, unit));
-        if (part.kind == draft.bake.weakest_kind && part.part == draft.bake.weakest_part) load.weakest_name = part.name;
+        if (part.kind == draft.bake.weakest_kind && part.part == draft.bake.weakest_part)
+          load.weakest_name = part.name;
       }
     }
     if (!load.units.empty()) told.push_back(load);
   }
-  std::stable_sort(told.begin(), told.end(), [](const Load& a, const Load& b) { return a.starts < b.starts; });
+  std::stable_sort(told.begin(), told.end(),
+                   [](const Load& a, const Load& b) { return a.starts < b.starts; });
   return told;
 }
 

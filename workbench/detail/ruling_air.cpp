@@ -15,10 +15,13 @@ bool same_place(const std::string& a, const std::string& b) {
 
 // The latest reading of the spray place that still rules at `from`; else the dampest of any place that does; else null.
 const records::AirReading* ruling_reading(const std::vector<records::AirReading>& readings, Instant from,
-                                          const WallClock& clock, const shop::SprayPlace& spray, Pressure pressure) {
+                                          const WallClock& clock, const shop::SprayPlace& spray,
+                                          Pressure pressure) {
   const records::AirReading* at_the_work = nullptr;
   const records::AirReading* dampest = nullptr;
-  const auto dew = [&](const records::AirReading& r) { return moist_air::dew_point({r.temperature, r.humidity, pressure}); };
+  const auto dew = [&](const records::AirReading& r) {
+    return moist_air::dew_point({r.temperature, r.humidity, pressure});
+  };
   for (const auto& reading : readings) {
     const Instant taken = clock.instant(reading.time);
     if (taken > from || from - taken > reading_rules_for) continue;
@@ -31,7 +34,8 @@ const records::AirReading* ruling_reading(const std::vector<records::AirReading>
 }
 
 // The damper of the months the plan touches; null where the climate knows none of them.
-const exposure::MonthClimate* damper_month(const exposure::Climate& climate, Instant from, const WallClock& clock) {
+const exposure::MonthClimate* damper_month(const exposure::Climate& climate, Instant from,
+                                           const WallClock& clock) {
   const auto month_of = [&](Instant t) {
     return static_cast<unsigned>(Date(std::chrono::floor<std::chrono::days>(clock.local(t))).month());
   };
@@ -46,8 +50,9 @@ const exposure::MonthClimate* damper_month(const exposure::Climate& climate, Ins
 }
 
 std::string month_name(unsigned month) {
-  static constexpr const char* names[] = {"January", "February", "March",     "April",   "May",      "June",
-                                          "July",    "August",   "September", "October", "November", "December"};
+  static constexpr const char* names[] = {"January",   "February", "March",    "April",
+                                          "May",       "June",     "July",     "August",
+                                          "September", "October",  "November", "December"};
   return names[month - 1];
 }
 
@@ -67,34 +72,41 @@ RulingAir air_of(Temperature temperature, Temperature dew_point, Temperature war
 
 }  // namespace
 
-Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, const exposure::Climate* climate,
-                             Instant from, const shop::Site& site, const shop::SprayPlace& spray) {
+Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings,
+                             const exposure::Climate* climate, Instant from, const shop::Site& site,
+                             const shop::SprayPlace& spray) {
   const Pressure pressure = moist_air::standard_pressure(site.altitude);
   const records::AirReading* reading = ruling_reading(readings, from, site.clock, spray, pressure);
-  const exposure::MonthClimate* month = climate == nullptr ? nullptr : damper_month(*climate, from, site.clock);
+  const exposure::MonthClimate* month =
+      climate == nullptr ? nullptr : damper_month(*climate, from, site.clock);
   if (reading == nullptr && month == nullptr) {
-    return Problem{{"air.csv"},
-                   "no reading of the shop's air within 4 h before the start, and no weather file for that month",
-                   "a line with time, place, temperature and humidity read in the shop that day",
-                   "Add the reading to air.csv, or name a weather file in site.toml (weather = \"…\")."};
+    return Problem{
+        {"air.csv"},
+        "no reading of the shop's air within 4 h before the start, and no weather file for that month",
+        "a line with time, place, temperature and humidity read in the shop that day",
+        "Add the reading to air.csv, or name a weather file in site.toml (weather = \"…\")."};
   }
   if (reading == nullptr) {
-    return air_of(month->mean_temperature, month->dew_point_95, month->temperature_95, month->mean_temperature, pressure,
-                  format("no reading of the last 4 h, so {}'s 95th-percentile dew point rules", month_name(month->month)));
+    return air_of(month->mean_temperature, month->dew_point_95, month->temperature_95,
+                  month->mean_temperature, pressure,
+                  format("no reading of the last 4 h, so {}'s 95th-percentile dew point rules",
+                         month_name(month->month)));
   }
   const Temperature dew = moist_air::dew_point({reading->temperature, reading->humidity, pressure});
   const std::string read = format("{} reading of {}", reading->where, clock_text(reading->time));
   if (month == nullptr) {
-    RulingAir air = air_of(reading->temperature, dew, reading->temperature, reading->temperature, pressure, "the " + read);
+    RulingAir air = air_of(reading->temperature, dew, reading->temperature, reading->temperature, pressure,
+                           "the " + read);
     air.one_reading = true;
     return air;
   }
   const Temperature working = std::max(reading->temperature, month->mean_temperature);
   const Temperature coolest = std::min(reading->temperature, month->mean_temperature);
   if (dew >= month->dew_point_95) {
-    return air_of(working, dew, month->temperature_95, coolest, pressure,
-                  format("the {} rules for 4 h and is damper than {}'s 95th percentile, so it rules beyond too", read,
-                         month_name(month->month)));
+    return air_of(
+        working, dew, month->temperature_95, coolest, pressure,
+        format("the {} rules for 4 h and is damper than {}'s 95th percentile, so it rules beyond too", read,
+               month_name(month->month)));
   }
   return air_of(working, month->dew_point_95, month->temperature_95, coolest, pressure,
                 format("the {} rules for 4 h; beyond it the damper 95th-percentile dew point of {}", read,

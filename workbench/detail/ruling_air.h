@@ -20,7 +20,8 @@ inline constexpr std::chrono::days plan_reaches{14};
 // damper of that reading and the 95th-percentile dew point of the months it touches; as warm as the month's 95th percentile
 // where a unit must cool, as cool as the reading or the month's mean where it must stay warm. Readings of the spray place go
 // before others; of others the dampest rules. Without reading and climate nothing is known of the air, and nothing is planned.
-Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings, const exposure::Climate* climate,
-                             Instant from, const shop::Site& site, const shop::SprayPlace& spray);
+Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings,
+                             const exposure::Climate* climate, Instant from, const shop::Site& site,
+                             const shop::SprayPlace& spray);
 
 }  // namespace dampward::workbench

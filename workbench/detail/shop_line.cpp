@@ -15,18 +15,31 @@ using route::StepCode;
 constexpr const char* vapour = "vapour";
 
 // Vapour is counted in whole milligrams a minute: demands rounded up, what the air takes rounded down.
-double milligrams_per_minute(MassFlow flow) { return flow.in(milligram / minute); }
-std::int64_t demanded(MassFlow flow) { return static_cast<std::int64_t>(std::ceil(milligrams_per_minute(flow))); }
-std::int64_t available(MassFlow flow) { return static_cast<std::int64_t>(std::floor(milligrams_per_minute(flow))); }
+double milligrams_per_minute(MassFlow flow) {
+  return flow.in(milligram / minute);
+}
+std::int64_t demanded(MassFlow flow) {
+  return static_cast<std::int64_t>(std::ceil(milligrams_per_minute(flow)));
+}
+std::int64_t available(MassFlow flow) {
+  return static_cast<std::int64_t>(std::floor(milligrams_per_minute(flow)));
+}
 
-Minute rounded_up(Duration time) { return static_cast<Minute>(std::ceil(time.in(minute) - 1e-9)); }
-Minute rounded_down(Duration time) { return static_cast<Minute>(std::floor(time.in(minute) + 1e-9)); }
+Minute rounded_up(Duration time) {
+  return static_cast<Minute>(std::ceil(time.in(minute)-1e-9));
+}
+Minute rounded_down(Duration time) {
+  return static_cast<Minute>(std::floor(time.in(minute) + 1e-9));
+}
 
 line::Attendance attendance_of(route::Attendance attendance) {
   switch (attendance) {
-    case route::Attendance::attended: return line::Attendance::attended;
-    case route::Attendance::watched: return line::Attendance::watched;
-    case route::Attendance::unattended: return line::Attendance::unattended;
+    case route::Attendance::attended:
+      return line::Attendance::attended;
+    case route::Attendance::watched:
+      return line::Attendance::watched;
+    case route::Attendance::unattended:
+      return line::Attendance::unattended;
   }
   return line::Attendance::attended;
 }
@@ -39,8 +52,10 @@ bool may_pause(StepCode code) {
     case StepCode::cabinet_in:
     case StepCode::cabinet_out:
     case StepCode::tape:
-    case StepCode::coat: return false;
-    default: return true;
+    case StepCode::coat:
+      return false;
+    default:
+      return true;
   }
 }
 
@@ -87,7 +102,8 @@ Instant end_of(Date day, const WallClock& clock) {
   return clock.instant(std::chrono::local_days(day) + std::chrono::days(1));
 }
 
-line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from, const std::vector<LoadDraft>& loads) {
+line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from,
+                   const std::vector<LoadDraft>& loads) {
   line::Unit promised;
   promised.id = unit.queued->serial.text;
   promised.priority = unit.queued->priority;
@@ -98,8 +114,8 @@ line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from, 
   return promised;
 }
 
-void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place, const std::vector<UnitDraft>& units,
-              const std::vector<LoadDraft>& loads) {
+void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place,
+              const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads) {
   line::Load load{draft.id, {draft.oven->id.text}, "", {}, {}};
   line::Operation bake;
   bake.id = draft.id + "/bake";
@@ -143,11 +159,14 @@ void add_gaps(line::Problem& problem, const UnitDraft& unit, const std::vector<L
 }
 
 // Long enough for the whole queue, however slow: two weeks, and a day for each unit.
-Minute horizon_for(std::size_t units) { return static_cast<Minute>(24 * 60 * (14 + units)); }
+Minute horizon_for(std::size_t units) {
+  return static_cast<Minute>(24 * 60 * (14 + units));
+}
 
 }  // namespace
 
-std::string operation_id(const UnitDraft& unit, const route::Step& step, const std::vector<LoadDraft>& loads) {
+std::string operation_id(const UnitDraft& unit, const route::Step& step,
+                         const std::vector<LoadDraft>& loads) {
   if (step.code == StepCode::bake && !unit.kind->cold) return loads[unit.load].id + "/bake";
   return unit.queued->serial.text + "/" + step.id;
 }

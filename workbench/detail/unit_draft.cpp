@@ -11,19 +11,22 @@ namespace dampward::workbench {
 namespace {
 
 const drying::PieceBake& piece_in(const drying::BakePlan& bake, const KindId& kind) {
-  const auto found =
-      std::find_if(bake.pieces.begin(), bake.pieces.end(), [&](const auto& piece) { return piece.kind == kind; });
+  const auto found = std::find_if(bake.pieces.begin(), bake.pieces.end(),
+                                  [&](const auto& piece) { return piece.kind == kind; });
   DAMPWARD_PROMISE(found != bake.pieces.end(), "a load's bake names every kind in it");
   return *found;
 }
 
 // The surfaces that decide the window: the heaviest lump from the oven's hottest place, lit by its lamps, cooling as slowly as
 // it may in the warmest air; and the set as a whole from the oven's coolest place, cooling as fast as it may in the coolest.
-std::vector<coating::Surface> surfaces_of(const drying::BakePlan& bake, const KindId& kind, const RulingAir& air) {
+std::vector<coating::Surface> surfaces_of(const drying::BakePlan& bake, const KindId& kind,
+                                          const RulingAir& air) {
   const drying::PieceBake& piece = piece_in(bake, kind);
   const TemperatureStep below = bake.excess.evenness + bake.excess.swing;
-  return {{"its heaviest iron", coating::LumpedCooling{bake.set + bake.excess.sum(), air.warmest, piece.heavy_cooling.high}},
-          {"the set as a whole", coating::LumpedCooling{bake.set - below, air.coolest, piece.whole_cooling.low}}};
+  return {
+      {"its heaviest iron",
+       coating::LumpedCooling{bake.set + bake.excess.sum(), air.warmest, piece.heavy_cooling.high}},
+      {"the set as a whole", coating::LumpedCooling{bake.set - below, air.coolest, piece.whole_cooling.low}}};
 }
 
 // A set dried without heat is as warm as the room, whatever the room comes to.
@@ -37,15 +40,16 @@ route::RouteFacts facts_of(const KindCase& kind, const LoadDraft* load) {
   if (load != nullptr) {
     const drying::BakePlan& bake = load->bake;
     const Duration start = bake.plateau + bake.warm_up;
-    facts.drying = route::Heat{bake.set, bake.set + bake.excess.sum(),
+    facts.drying = route::Heat{bake.set,
+                               bake.set + bake.excess.sum(),
                                {start + bake.hold_nominal, start + bake.hold, start + bake.hold}};
   } else {
     const ColdCase& cold = *kind.cold;
     const std::string means = cold.plan.warmed
                                   ? format("warm dry box at {} °C", fixed(cold.plan.air.celsius(), 0))
                                   : std::string("dry box with desiccant at room temperature");
-    facts.drying = route::NoHeat{cold.reason, means,
-                                 {cold.plan.time_nominal, cold.plan.time, cold.plan.time}};
+    facts.drying =
+        route::NoHeat{cold.reason, means, {cold.plan.time_nominal, cold.plan.time, cold.plan.time}};
   }
   return facts;
 }
@@ -93,25 +97,29 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
 
   draft.coat = coat_case(*kind.kind, draft.route.way.way, paint, means.shop);
   if (!draft.coat) {
-    return refuse(format("The route would {}, but the shop lists nothing to do it with.", units_way(draft.route.way.way)),
+    return refuse(format("The route would {}, but the shop lists nothing to do it with.",
+                         units_way(draft.route.way.way)),
                   "Add a gun or brush to the shop's files, or coats for that method to the lacquer.");
   }
   if (paint.capacity && draft.coat->volatiles > paint.capacity->volatiles) {
-    const VolumeFlow needed = room_air::air_needs(draft.coat->volatiles, paint.worst_for_fire, paint.worst_for_people,
-                                                  paint.fire_share, paint.room.mixing, paint.air)
-                                  .fire;
-    return refuse(format("To {} in the {} would take its air above {} % of the vapour's lower flammable limit.",
-                         units_way(draft.route.way.way), means.shop.spray.name,
-                         fixed(paint.fire_share.share * 100, 0)),
-                  format("A measured fan of {} m³/min or more with an opening to the outside, a smaller gun, or work outdoors.",
-                         fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0)));
+    const VolumeFlow needed =
+        room_air::air_needs(draft.coat->volatiles, paint.worst_for_fire, paint.worst_for_people,
+                            paint.fire_share, paint.room.mixing, paint.air)
+            .fire;
+    return refuse(
+        format("To {} in the {} would take its air above {} % of the vapour's lower flammable limit.",
+               units_way(draft.route.way.way), means.shop.spray.name, fixed(paint.fire_share.share * 100, 0)),
+        format("A measured fan of {} m³/min or more with an opening to the outside, a smaller gun, or work "
+               "outdoors.",
+               fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0)));
   }
 
   const auto air_there = air_at_the_gun(draft.coat->volatiles, paint);
   if (air_there && air_there->respirator.verdict == room_air::RespiratorChoice::Verdict::refuse) {
-    return refuse(format("To {} in the {} would put the person at the gun into air no respirator is meant for: {}.",
-                         units_way(draft.route.way.way), means.shop.spray.name, air_there->respirator.reason),
-                  "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent.");
+    return refuse(
+        format("To {} in the {} would put the person at the gun into air no respirator is meant for: {}.",
+               units_way(draft.route.way.way), means.shop.spray.name, air_there->respirator.reason),
+        "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent.");
   }
 
   const coating::WindowRules rules = coating::window_rules(*paint.lacquer);

@@ -24,9 +24,10 @@ struct UnitDraft {
   const KindCase* kind = nullptr;
   route::Route route;
   std::optional<CoatCase> coat;
-  std::optional<coating::WarmWindow> window;  // none: dried without heat, so at room temperature when it meets the gun
+  std::optional<coating::WarmWindow>
+      window;  // none: dried without heat, so at room temperature when it meets the gun
   std::optional<coating::WarmCoatViews> trade;
-  std::size_t load = 0;                       // place in the list of loads; meaningless without heat
+  std::size_t load = 0;  // place in the list of loads; meaningless without heat
   std::optional<Refusal> refused;
 };
 
