@@ -123,7 +123,7 @@ TEST_CASE("the way a spreadsheet saves the queue changes nothing") {
   CHECK(plan(shop, {"--json"}).out == before);
 }
 
-TEST_CASE("standard output holds only the answer; progress goes to standard error, and only to a terminal") {
+TEST_CASE("standard output holds only the answer, progress goes to standard error, and only to a terminal") {
   const DemoShop shop;
   const Run piped = plan(shop, {"--json"});
   CHECK(piped.err.empty());

@@ -129,7 +129,7 @@ TEST_CASE("a dew point within the margin of the hottest surface leaves no window
   CHECK(warm_window(set, air, window_rules(phenolic_varnish()), hand_gun()).shut == Shut::dew_too_high);
 }
 
-TEST_CASE("air above a published humidity ceiling warns; the dew point alone shuts the window") {
+TEST_CASE("air above a published humidity ceiling warns, the dew point alone shuts the window") {
   const Surface set[] = {cooling("chassis", 18.6, 71.111, 24)};
   const WindowRules rules = window_rules(phenolic_varnish());
   const ShopAir foggy{celsius(24), celsius(22.7), RelativeHumidity::percent(92)};

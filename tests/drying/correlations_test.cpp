@@ -42,7 +42,7 @@ TEST_CASE("a glass fire screen loses about a kilowatt to the room") {
   CHECK(h.si() == doctest::Approx(7.0).epsilon(0.03));
 }
 
-TEST_CASE("painted steel takes up as much heat by radiation as by still air; bright aluminium hardly any") {
+TEST_CASE("painted steel takes up as much heat by radiation as by still air, bright aluminium hardly any") {
   // Regression values of ε σ (T1 + T2)(T1² + T2²) between 30 °C and 71.1 °C.
   const auto radiation = [](double emissivity) {
     return radiation_coefficient(emissivity, Temperature::celsius(30), Temperature::celsius(71.1)).si();

@@ -97,7 +97,7 @@ TEST_CASE(
 }
 
 TEST_CASE(
-    "mercury, radium, beryllia, PCB, naphthalene wax, asbestos and radioactive tubes keep a unit waiting; "
+    "mercury, radium, beryllia, PCB, naphthalene wax, asbestos and radioactive tubes keep a unit waiting, "
     "lead does not") {
   std::set<std::string> isolated;
   for (const auto& line : shipped()) {

@@ -179,7 +179,7 @@ TEST_CASE("among equal due minutes the higher priority goes first, then the smal
 }
 
 TEST_CASE(
-    "work that may pause waits out the break; other work does not begin before it unless it ends before it") {
+    "work that may pause waits out the break, other work does not begin before it unless it ends before it") {
   Problem shop = small_shop(1);
   shop.people.resize(1);
   shop.units.push_back({"u", std::nullopt, 0, 1, {}});

@@ -45,7 +45,7 @@ TEST_CASE("alcohol is for elsewhere, never for the spray area: its flash point i
   CHECK(choice.reason.find("never in the spray area") != std::string::npos);
 }
 
-TEST_CASE("38 °C is enough for the spray area and less is not; unknown counts as less") {
+TEST_CASE("38 °C is enough for the spray area and less is not, unknown counts as less") {
   Bench bench;
   bench.cleaners = {bench.cleaners[1]};
   for (const auto& [flash, allowed] : {std::pair{38.0, true}, {37.9, false}}) {

@@ -33,7 +33,7 @@ equipment::Kind jack_board() {
 
 }  // namespace
 
-TEST_CASE("boards of many jacks are brushed assembled (common practice, no source; the labour agrees)") {
+TEST_CASE("boards of many jacks are brushed assembled (common practice, no source, the labour agrees)") {
   const WayChoice choice = choose_way(jack_board(), {});
   CHECK(choice.way == CoatingWay::brush_assembled);
   CHECK(choice.spray.total().typical > choice.brush.total().typical);

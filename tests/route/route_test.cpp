@@ -50,7 +50,7 @@ TEST_CASE("an id names route version and code, and is the same when times move")
   for (const Step& s : again.steps) CHECK(ids.insert(s.id).second);
 }
 
-TEST_CASE("only the bake is watched; flash, drying of film and airing need nobody") {
+TEST_CASE("only the bake is watched, flash, drying of film and airing need nobody") {
   const Route route = Bench().route();
   for (const Step& s : route.steps) {
     if (s.code == StepCode::bake) CHECK(s.attendance == Attendance::watched);
@@ -119,7 +119,7 @@ TEST_CASE("nothing is unsoldered") {
   CHECK(std::find(notes.begin(), notes.end(), "nothing is unsoldered") != notes.end());
 }
 
-TEST_CASE("common tape goes on after the bake and costs the window its minutes; rated tape goes on before") {
+TEST_CASE("common tape goes on after the bake and costs the window its minutes, rated tape goes on before") {
   // Common masking tape is rated 60 to 66 °C.
   Bench bench;
   Route route = bench.route();
@@ -182,7 +182,7 @@ TEST_CASE("a case closes no sooner than 24 h after the film is dry, and is check
 }
 
 TEST_CASE(
-    "masks come off when the film is dry to the touch, at its slowest; unknown counts as 4 h and says so") {
+    "masks come off when the film is dry to the touch, at its slowest, unknown counts as 4 h and says so") {
   Bench bench;
   CHECK(gap(bench.route(), GapKind::touch_dry, "r1.coat3", "r1.unmask")->shortest == 4 * hour);
   bench.lacquer.touch_dry.reset();

@@ -35,7 +35,7 @@ TEST_CASE("a part made of what stands for a named material is named too") {
   CHECK(conflicts(bench).front().named);
 }
 
-TEST_CASE("a solvent family in common only asks for a drop test; the part is coated as its kind says") {
+TEST_CASE("a solvent family in common only asks for a drop test, the part is coated as its kind says") {
   Bench bench;
   bench.part("box").materials = {MaterialId("rubber")};
   const Route route = bench.route();
