@@ -1,6 +1,7 @@
 #include "workbench/detail/plan_needs.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/base/format.h"
@@ -11,6 +12,9 @@
 
 namespace dampward::workbench {
 namespace {
+
+// The ideal case of the NIOSH lifting equation, 1994 (from memory; hazard table, lifting and carrying).
+constexpr Mass one_person_lifts = 23 * kilogram;
 
 Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
   return {a.low + b.low, a.typical + b.typical, a.high + b.high};
@@ -201,6 +205,10 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
         "coat.");
   }
   for (const LoadDraft& load : loads) {
+    if (load.oven->evenness.si() <= 0 || load.oven->swing.si() <= 0) {
+      say("The " + load.oven->name +
+          " is said to be as hot in every place, or never to swing: measure it before it is trusted.");
+    }
     if (!load.oven->control_amid_load)
       say("Hang the control thermostat of the " + load.oven->name + " amid the load.");
     if (!load.oven->separate_thermometer) {
@@ -210,6 +218,13 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
     if (!load.oven->independent_cutoff) {
       say("The " + load.oven->name + " has no independent cut-out: never leave it unattended while hot.");
     }
+  }
+  for (const UnitDraft& unit : units) {
+    const equipment::Kind& kind = *unit.kind->kind;
+    const int hands = static_cast<int>(std::ceil(kind.mass.value.typical / one_person_lifts));
+    if (hands > 1)
+      say(format("{} may weigh {} kg: {} people lift it.", kind.name,
+                 fixed(kind.mass.value.typical.in(kilogram), 0), hands));
   }
   bool sprayed = false;
   for (const UnitDraft& unit : units) {
