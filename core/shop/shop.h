@@ -137,9 +137,8 @@ struct Shop {
   std::vector<Person> crew;
   std::vector<Station> stations;
   std::vector<Instrument> instruments;
-  LacquerId lacquer;              // the one in use
-  bool valves_stay = true;        // as masks for their own sockets; false: they come out
-  bool tape_stands_heat = false;  // masking tape rated for the bake is in stock
+  LacquerId lacquer;        // the one in use
+  bool valves_stay = true;  // as masks for their own sockets; false: they come out
   Temperature tape_rating = Temperature::celsius(60);
 };
 

@@ -175,6 +175,19 @@ TEST_CASE("a lacquer that sets isocyanate free is refused: this plan cannot clea
   CHECK(plan_of(workshop, demo_records()).units.empty());
 }
 
+TEST_CASE("a lacquer or thinner nobody knows the solvents of is not used") {
+  Workshop unknown_lacquer = demo_workshop();
+  materials::Lacquer lacquer = *unknown_lacquer.lacquers.find(unknown_lacquer.shop.lacquer);
+  lacquer.composition.clear();
+  unknown_lacquer.lacquers.put(lacquer);
+  CHECK(plan_of(unknown_lacquer, demo_records()).units.empty());
+  Workshop unknown_thinner = demo_workshop();
+  materials::Liquid thinner = *unknown_thinner.thinners.find("delta_thinner");
+  thinner.composition.clear();
+  unknown_thinner.thinners.put(thinner);
+  CHECK(plan_of(unknown_thinner, demo_records()).units.empty());
+}
+
 TEST_CASE("a twelve-hour shift at the gun halves the exposure limits") {
   // Brief and Scala: 12 h leaves 0.5; the demo's painter works 9 h, which leaves 15/16 · 8/9 = 0.833.
   Workshop workshop = demo_workshop();

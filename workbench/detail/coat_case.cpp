@@ -46,8 +46,9 @@ double shift_factor(const shop::Shop& shop) {
   return room_air::long_day_factor(longest);
 }
 
-// Why no solvent may be used in the place at all: something hot too near, no way out, nobody to watch.
-std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materials::Lacquer& lacquer) {
+// Why no solvent may be used in the place at all: something hot too near, no way out, nobody to watch, unknown or isocyanate.
+std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materials::Lacquer& lacquer,
+                                           const materials::Liquid* thinner) {
   const shop::SprayPlace& place = shop.spray;
   for (const shop::HeatSource& source : place.heat_sources) {
     if (room_air::may_be_on_together(place.room, source.room, source.distance)) continue;
@@ -66,6 +67,14 @@ std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materia
     return route::Refusal{
         format("The {} is a small closed space and nobody is left to watch from outside.", place.name),
         "A second person outside while lacquer is in use, or work outdoors."};
+  }
+  const bool thinned = lacquer.thinner_parts_for_spray > 0 || lacquer.thinner_parts_for_brush > 0;
+  const bool thinner_unknown = thinned && (thinner == nullptr || thinner->composition.empty());
+  if (lacquer.composition.empty() || thinner_unknown) {
+    return route::Refusal{
+        format("Nobody knows which solvents are in {}, so nobody knows what their vapour does.",
+               lacquer.composition.empty() ? lacquer.name : "the thinner of " + lacquer.name),
+        "Write its composition down from the safety sheet of the can."};
   }
   if (lacquer.isocyanate) {
     return route::Refusal{
@@ -130,7 +139,7 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   paint.worst_for_people = blend(room_air::Worst::people);
   paint.vapour = room_air::evaporated(paint.worst_for_fire, air);
   paint.limit_factor = shift_factor(workshop.shop);
-  paint.closed = closed_place(workshop.shop, *paint.lacquer);
+  paint.closed = closed_place(workshop.shop, *paint.lacquer, paint.thinner);
   if (paint.vapour) paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
   return paint;
 }

@@ -80,7 +80,6 @@ void read_site(const ShopDocument& document, const std::filesystem::path& folder
   shop.valves_stay = table.choice("valves", valve_words).value_or(true);
   if (const auto rating = table.quantity<Temperature>("masking_tape_rated")) {
     shop.tape_rating = *rating;
-    shop.tape_stands_heat = true;
   }
   table.finish();
 }
