@@ -105,8 +105,10 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
     if (unplaced == timed.answer.unplaced.end()) {
       planned.push_back(unit);
     } else {
-      plan.refused.push_back({unit.queued->serial, unit.queued->kind, unplaced->reason,
-                              "Change what stands in the way (" + unplaced->by + "), then plan again."});
+      plan.refused.push_back({{rule_of(unplaced->obstacle), unplaced->by, unplaced->reason,
+                               "Change what stands in the way (" + unplaced->by + "), then plan again."},
+                              unit.queued->serial,
+                              unit.queued->kind});
     }
   }
   plan.stock = stock_needs(planned, paint, daily.stock, last_coat_of(plan.units, plan));
@@ -163,7 +165,7 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
       cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air, watched));
     const KindCase& known = cases.at(unit->kind);
     if (known.refused) {
-      plan.refused.push_back({unit->serial, unit->kind, known.refused->reason, known.refused->settle});
+      plan.refused.push_back({*known.refused, unit->serial, unit->kind});
     } else {
       (known.cold ? cold : baked).push_back(unit);
     }

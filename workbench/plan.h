@@ -16,6 +16,7 @@
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
 #include "core/records/records.h"
+#include "workbench/rule.h"
 
 namespace dampward::workbench {
 
@@ -107,11 +108,9 @@ struct UnitPlan {
   std::vector<std::string> notes;
 };
 
-struct Refusal {
+struct Refusal : Barrier {
   UnitId unit;
   KindId kind;
-  std::string reason;
-  std::string settle;  // what would let the unit be treated
 };
 
 struct StockNeed {

@@ -161,6 +161,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions) {
   for (const auto& refusal : plan.refused) {
     refused.push_back({{"unit", refusal.unit.text},
                        {"kind", refusal.kind.text},
+                       {"rule", word(refusal.rule)},
                        {"reason", refusal.reason},
                        {"settle", refusal.settle}});
   }

@@ -47,37 +47,40 @@ double shift_factor(const shop::Shop& shop) {
 }
 
 // Why no solvent may be used in the place at all: something hot too near, no way out, nobody to watch, unknown or isocyanate.
-std::optional<route::Refusal> closed_place(const shop::Shop& shop, const materials::Lacquer& lacquer,
-                                           const materials::Liquid* thinner) {
+std::optional<Barrier> closed_place(const shop::Shop& shop, const materials::Lacquer& lacquer,
+                                    const materials::Liquid* thinner) {
   const shop::SprayPlace& place = shop.spray;
   for (const shop::HeatSource& source : place.heat_sources) {
     if (room_air::may_be_on_together(place.room, source.room, source.distance)) continue;
-    return route::Refusal{
+    return Barrier{
+        Rule::heat_near_solvent, source.name,
         format("\"{}\" may be hot within 6.1 m of the {}, and nothing hot may be on there from mixing to the "
                "end of the purge.",
                source.name, place.name),
         "Take it away for good, or write down where it stands and how far: another room, more than 6.1 m."};
   }
   if (place.ways_out < 1) {
-    return route::Refusal{format("The {} has no way out.", place.name),
-                          "Two clear ways out, doors that open outward."};
+    return Barrier{Rule::way_out, "", format("The {} has no way out.", place.name),
+                   "Two clear ways out, doors that open outward."};
   }
   const bool confined = place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent;
   if (confined && shop.crew.size() < 2) {
-    return route::Refusal{
+    return Barrier{
+        Rule::watcher, "",
         format("The {} is a small closed space and nobody is left to watch from outside.", place.name),
         "A second person outside while lacquer is in use, or work outdoors."};
   }
   const bool thinned = lacquer.thinner_parts_for_spray > 0 || lacquer.thinner_parts_for_brush > 0;
   const bool thinner_unknown = thinned && (thinner == nullptr || thinner->composition.empty());
   if (lacquer.composition.empty() || thinner_unknown) {
-    return route::Refusal{
-        format("Nobody knows which solvents are in {}, so nobody knows what their vapour does.",
-               lacquer.composition.empty() ? lacquer.name : "the thinner of " + lacquer.name),
-        "Write its composition down from the safety sheet of the can."};
+    return Barrier{Rule::solvents_unknown, lacquer.composition.empty() ? lacquer.id.text : lacquer.thinner,
+                   format("Nobody knows which solvents are in {}, so nobody knows what their vapour does.",
+                          lacquer.composition.empty() ? lacquer.name : "the thinner of " + lacquer.name),
+                   "Write its composition down from the safety sheet of the can."};
   }
   if (lacquer.isocyanate) {
-    return route::Refusal{
+    return Barrier{
+        Rule::isocyanate, lacquer.id.text,
         format("{} sets isocyanate free: its mist can give asthma for life, cartridges do not hold it, and "
                "everybody else must stay out until the place is measured clear, which this plan cannot "
                "arrange.",

@@ -14,6 +14,7 @@
 #include "core/room_air/room.h"
 #include "core/route/route.h"
 #include "core/shop/shop.h"
+#include "workbench/rule.h"
 #include "workbench/workshop.h"
 
 namespace dampward::workbench {
@@ -31,7 +32,7 @@ struct PaintShop {
   std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
   std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
   double limit_factor = 1;  // what the longest shift of a spray or brush hand leaves of an exposure limit
-  std::optional<route::Refusal> closed;  // why no solvent may be used in the place at all
+  std::optional<Barrier> closed;  // why no solvent may be used in the place at all
 };
 
 // Problem: the spray place has no size, or the lacquer in use is not in any table.

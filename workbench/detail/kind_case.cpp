@@ -78,14 +78,16 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
                    const moist_air::HumidAir& air, const WatchedStretches& watched) {
   KindCase result;
   result.kind = &kind;
-  result.refused = route::isolation(kind, workshop.hazards);
-  if (result.refused) return result;
+  if (const auto isolated = route::isolation(kind, workshop.hazards)) {
+    result.refused = Barrier{Rule::isolation, "", isolated->reason, isolated->settle};
+    return result;
+  }
 
   const route::Worklists lists = route::worklists(route::Subject{kind, {}, {}}, means);
   result.piece = drying::oven_piece(kind, removed_parts(lists), workshop.materials);
   if (!result.piece.refusals.empty()) {
     const drying::Refusal& first = result.piece.refusals.front();
-    result.refused = route::Refusal{first.reason, first.settle};
+    result.refused = Barrier{Rule::limit_unknown, first.part.text, first.reason, first.settle};
     return result;
   }
 
@@ -135,9 +137,10 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
     const drying::OvenPart* weakest = result.piece.weakest();
     if (weakest != nullptr && weakest->limit->allowed() < air.temperature) {
       result.refused =
-          route::Refusal{format("{} may become no hotter than {}, and the shop itself is at {}.",
-                                weakest->name, celsius(weakest->limit->allowed()), celsius(air.temperature)),
-                         weakest->limit->settle};
+          Barrier{Rule::room_above_limit, weakest->id.text,
+                  format("{} may become no hotter than {}, and the shop itself is at {}.", weakest->name,
+                         celsius(weakest->limit->allowed()), celsius(air.temperature)),
+                  weakest->limit->settle};
       return result;
     }
     // Hours stand in the way of an oven that could; else the weakest part; else what keeps the first oven from it.

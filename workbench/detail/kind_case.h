@@ -38,7 +38,7 @@ struct ColdCase {
 // What holds for every unit of one kind in this shop, worked out once. Exactly one of: refused, some ovens, cold.
 struct KindCase {
   const equipment::Kind* kind = nullptr;
-  std::optional<route::Refusal> refused;
+  std::optional<Barrier> refused;
   drying::OvenPiece piece;
   std::vector<OvenChoice> ovens;  // quickest first
   std::optional<ColdCase> cold;

@@ -68,6 +68,15 @@ void set_window(route::Route& route, const coating::WarmWindow& window) {
   }
 }
 
+// What of the route refused it: isolation never, because a kind that holds it is refused before.
+Barrier route_barrier(const route::Route& route) {
+  const auto& [reason, settle] = *route.refused;
+  if (!route.way.possible) return {Rule::coating_method, "", reason, settle};
+  const auto missing = std::find_if(route.cleaning.begin(), route.cleaning.end(),
+                                    [](const route::CleanerChoice& choice) { return !choice.found; });
+  return {Rule::cleaner, missing == route.cleaning.end() ? "" : missing->soil, reason, settle};
+}
+
 std::string units_way(equipment::CoatingWay way) {
   return way == equipment::CoatingWay::spray_stripped ? "spray it" : "brush it";
 }
@@ -87,19 +96,20 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
   UnitDraft draft;
   draft.queued = &queued;
   draft.kind = &kind;
-  const auto refuse = [&](std::string reason, std::string settle) {
-    draft.refused = Refusal{queued.serial, queued.kind, std::move(reason), std::move(settle)};
+  const auto refuse = [&](Barrier barrier) {
+    draft.refused = Refusal{std::move(barrier), queued.serial, queued.kind};
     return draft;
   };
-  if (paint.closed) return refuse(paint.closed->reason, paint.closed->settle);
+  if (paint.closed) return refuse(*paint.closed);
   draft.route = route::make_route({*kind.kind, queued.findings, queued.soils}, means, facts_of(kind, load));
-  if (draft.route.refused) return refuse(draft.route.refused->reason, draft.route.refused->settle);
+  if (draft.route.refused) return refuse(route_barrier(draft.route));
 
   draft.coat = coat_case(*kind.kind, draft.route.way.way, paint, means.shop);
   if (!draft.coat) {
-    return refuse(format("The route would {}, but the shop lists nothing to do it with.",
-                         units_way(draft.route.way.way)),
-                  "Add a gun or brush to the shop's files, or coats for that method to the lacquer.");
+    return refuse({Rule::coating_method, "",
+                   format("The route would {}, but the shop lists nothing to do it with.",
+                          units_way(draft.route.way.way)),
+                   "Add a gun or brush to the shop's files, or coats for that method to the lacquer."});
   }
   if (paint.capacity && draft.coat->volatiles > paint.capacity->volatiles) {
     const VolumeFlow needed =
@@ -107,19 +117,22 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
                             paint.fire_share, paint.room.mixing, paint.air)
             .fire;
     return refuse(
-        format("To {} in the {} would take its air above {} % of the vapour's lower flammable limit.",
-               units_way(draft.route.way.way), means.shop.spray.name, fixed(paint.fire_share.share * 100, 0)),
-        format("A measured fan of {} m³/min or more with an opening to the outside, a smaller gun, or work "
-               "outdoors.",
-               fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0)));
+        {Rule::vapour_share, draft.coat->gun->id.text,
+         format("To {} in the {} would take its air above {} % of the vapour's lower flammable limit.",
+                units_way(draft.route.way.way), means.shop.spray.name,
+                fixed(paint.fire_share.share * 100, 0)),
+         format("A measured fan of {} m³/min or more with an opening to the outside, a smaller gun, or work "
+                "outdoors.",
+                fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0))});
   }
 
   const auto air_there = air_at_the_gun(draft.coat->volatiles, paint);
   if (air_there && air_there->respirator.verdict == room_air::RespiratorChoice::Verdict::refuse) {
     return refuse(
-        format("To {} in the {} would put the person at the gun into air no respirator is meant for: {}.",
-               units_way(draft.route.way.way), means.shop.spray.name, air_there->respirator.reason),
-        "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent.");
+        {Rule::respirator, draft.coat->gun->id.text,
+         format("To {} in the {} would put the person at the gun into air no respirator is meant for: {}.",
+                units_way(draft.route.way.way), means.shop.spray.name, air_there->respirator.reason),
+         "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent."});
   }
 
   const coating::WindowRules rules = coating::window_rules(*paint.lacquer);
@@ -127,8 +140,8 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
   const coating::ShopAir shop_air{air.temperature, air.dew_point, air.humidity};
   const coating::WarmWindow window = coating::warm_window(surfaces, shop_air, rules, draft.coat->work);
   if (!window.usable()) {
-    return refuse(coating::words(window, draft.coat->work),
-                  "Coat in dried or cooler air, in cooler hours, or take another lacquer.");
+    return refuse({Rule::warm_window, window.shut_by, coating::words(window, draft.coat->work),
+                   "Coat in dried or cooler air, in cooler hours, or take another lacquer."});
   }
   draft.window = window;
   if (load != nullptr) draft.trade = coating::warm_coat_views(surfaces, rules);
