@@ -8,6 +8,7 @@
 namespace dampward::workbench {
 struct ExposureReport;
 struct Plan;
+struct PlanDifference;
 struct SelfCheck;
 }  // namespace dampward::workbench
 
@@ -16,8 +17,10 @@ namespace dampward::files {
 // One JSON document each, ended by a newline. Always SI: every number's key ends in its unit, an unknown value is null
 // beside a reason, times are ISO 8601 with offset. docs/cli.md names every key.
 std::string start_json(const std::string& folder, const std::vector<std::string>& files);
-// `suspicions` are what the files' reader finds odd but usable.
-std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {});
+// `suspicions` are what the files' reader finds odd but usable; `what_if` is what sets this plan apart from that of the folder
+// as it stands, null where nobody asked.
+std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {},
+                      const workbench::PlanDifference* what_if = nullptr);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // For verbs whose whole answer is whether something was at fault: `faults[]` and `warnings[]`, either may be empty.

@@ -1,3 +1,4 @@
+#include "adapters/files/detail/json_what_if.h"
 #include "adapters/files/json_documents.h"
 #include "adapters/files/json_values.h"
 #include "workbench/plan.h"
@@ -153,7 +154,8 @@ Json room_json(const workbench::RoomAir& room) {
 
 }  // namespace
 
-std::string plan_json(const Plan& plan, const Problems& suspicions) {
+std::string plan_json(const Plan& plan, const Problems& suspicions,
+                      const workbench::PlanDifference* what_if) {
   Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
        treated = Json::array(), cautions = Json::array();
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
@@ -184,31 +186,33 @@ std::string plan_json(const Plan& plan, const Problems& suspicions) {
                         {"source", caution.source},
                         {"defer", caution.defer}});
   }
-  return document({{"verb", "plan"},
-                   {"shop", plan.shop},
-                   {"from", iso_text(plan.from, plan.clock)},
-                   {"units", plan.queued},
-                   {"treated", plan.units.size()},
-                   {"oven_loads", plan.loads.size()},
-                   {"refused", refused},
-                   {"late", late_json(plan)},
-                   {"air",
-                    {{"temperature_c", celsius(plan.air.temperature)},
-                     {"humidity_pct", rounded(plan.air.humidity.percent(), 1)},
-                     {"dew_point_c", celsius(plan.air.dew_point)},
-                     {"warmest_c", celsius(plan.air.warmest)},
-                     {"coolest_c", celsius(plan.air.coolest)},
-                     {"because", plan.air.because}}},
-                   {"loads", loads},
-                   {"windows", windows},
-                   {"lacquer", plan.lacquer_name},
-                   {"stock", stock},
-                   {"rooms", Json::array({room_json(plan.room)})},
-                   {"treatments", treated},
-                   {"warnings", plan.warnings},
-                   {"suspicions", problems_json(suspicions)},
-                   {"cautions", cautions},
-                   {"faults", Json::array()}});
+  Json json = {{"verb", "plan"},
+               {"shop", plan.shop},
+               {"from", iso_text(plan.from, plan.clock)},
+               {"units", plan.queued},
+               {"treated", plan.units.size()},
+               {"oven_loads", plan.loads.size()},
+               {"refused", refused},
+               {"late", late_json(plan)},
+               {"air",
+                {{"temperature_c", celsius(plan.air.temperature)},
+                 {"humidity_pct", rounded(plan.air.humidity.percent(), 1)},
+                 {"dew_point_c", celsius(plan.air.dew_point)},
+                 {"warmest_c", celsius(plan.air.warmest)},
+                 {"coolest_c", celsius(plan.air.coolest)},
+                 {"because", plan.air.because}}},
+               {"loads", loads},
+               {"windows", windows},
+               {"lacquer", plan.lacquer_name},
+               {"stock", stock},
+               {"rooms", Json::array({room_json(plan.room)})},
+               {"treatments", treated},
+               {"warnings", plan.warnings},
+               {"suspicions", problems_json(suspicions)},
+               {"cautions", cautions},
+               {"faults", Json::array()}};
+  if (what_if != nullptr) json["what_if"] = detail::what_if_json(*what_if, plan.clock);
+  return document(json);
 }
 
 }  // namespace dampward::files

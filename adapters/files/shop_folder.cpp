@@ -7,10 +7,12 @@
 #include <tuple>
 
 #include "adapters/files/detail/daily_records.h"
+#include "adapters/files/detail/put_changes.h"
 #include "adapters/files/detail/shop_readers.h"
 #include "adapters/files/shipped.h"
 #include "adapters/files/text_file.h"
 #include "adapters/files/weather.h"
+#include "adapters/files/what_if.h"
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/shop/faults.h"
@@ -108,10 +110,12 @@ struct Reading {
   KnownIds known;
 };
 
-Reading read_everything(const fs::path& folder, Proof& proof) {
+// What the parsed files say. `before` is the same folder as it is: its climate is taken over where the site still names
+// the same weather file.
+Reading read_everything(const fs::path& folder, const detail::ShopDocument& document, Proof& proof,
+                        const Workshop* before = nullptr) {
   Reading reading{shipped_workshop(), {}};
   Workshop& workshop = reading.workshop;
-  const detail::ShopDocument document = detail::read_shop_document(folder, proof);
   if (!document.documents.empty()) {
     detail::read_site(document, folder, workshop.shop, proof);
     detail::read_ovens(document, workshop.walls, workshop.shop, proof);
@@ -120,7 +124,11 @@ Reading read_everything(const fs::path& folder, Proof& proof) {
     detail::read_own_materials(document, workshop.materials, proof);
     detail::read_own_liquids(document, workshop, proof);
     detail::read_kinds(document, shipped().archetypes, workshop, proof);
-    read_climate(folder, workshop, proof);
+    if (before != nullptr && before->shop.site.weather_file == workshop.shop.site.weather_file) {
+      workshop.climate = before->climate;
+    } else {
+      read_climate(folder, workshop, proof);
+    }
     if (document.complete) check_lacquer_in_use(document, workshop, proof);
     check_shop(document, workshop.shop, proof);
   }
@@ -134,6 +142,10 @@ Reading read_everything(const fs::path& folder, Proof& proof) {
     if (workshop.kinds.find(kind->key) == nullptr) reading.known.kinds.push_back(kind->key);
   }
   return reading;
+}
+
+Reading read_everything(const fs::path& folder, Proof& proof) {
+  return read_everything(folder, detail::read_shop_document(folder, proof), proof);
 }
 
 // Reads one sheet of the folder with `read`; a missing one counts as empty where that is allowed.
@@ -206,6 +218,19 @@ Result<Workshop> read_workshop(const fs::path& folder) {
   Reading reading = read_everything(folder, proof);
   if (!proof.faults.empty()) return std::move(proof.faults);
   return std::move(reading.workshop);
+}
+
+Result<ChangedWorkshop> read_changed_workshop(const fs::path& folder, std::span<const Change> changes,
+                                              const Workshop& as_is) {
+  Proof proof;
+  detail::ShopDocument document = detail::read_shop_document(folder, proof);
+  ChangedWorkshop changed;
+  changed.changes = detail::put_changes(document, changes, as_is, proof);
+  if (!proof.faults.empty()) return std::move(proof.faults);
+  changed.workshop = read_everything(folder, document, proof, &as_is).workshop;
+  if (!proof.faults.empty()) return std::move(proof.faults);
+  changed.warnings = std::move(proof.warnings);
+  return changed;
 }
 
 Proof proofread(const fs::path& folder) {

@@ -197,7 +197,8 @@ void TableReader::finish() {
   }
   for (const TomlNode& item : table_.items) {
     if (std::find(asked_.begin(), asked_.end(), item.key) != asked_.end()) continue;
-    const std::string guess = did_you_mean(item.key, unused);
+    std::string guess = did_you_mean(item.key, unused);
+    if (guess.empty()) guess = did_you_mean(item.key, asked_);
     proof_.faults.push_back({item.key_place, format("the unknown key \"{}\" in {}", item.key, name_),
                              unused.empty() ? "no further key" : "one of " + listed(unused),
                              guess.empty() ? "Correct the key, or put # before the line." : guess});

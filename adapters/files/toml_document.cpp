@@ -94,6 +94,17 @@ std::string described(const TomlNode& node) {
   return "";
 }
 
+std::string toml_text(const TomlNode& node) {
+  if (node.type != TomlNode::Type::list && node.type != TomlNode::Type::table) return described(node);
+  const bool is_table = node.type == TomlNode::Type::table;
+  std::string text;
+  for (const TomlNode& item : node.items) {
+    text += (text.empty() ? "" : ", ") + (is_table ? item.key + " = " : std::string()) + toml_text(item);
+  }
+  if (!is_table) return "[" + text + "]";
+  return text.empty() ? "{}" : "{ " + text + " }";
+}
+
 Result<TomlNode> read_toml(const std::string& file, std::string_view text) {
   try {
     return node_of(toml::parse(text, file), file);

@@ -28,6 +28,9 @@ struct TomlNode {
 // What stands there, as a person would call it: the text "71", the number 71, a list …
 std::string described(const TomlNode& node);
 
+// The value as a person would write it into a file: "71 °C" in quotes, [1, 2], { count = 4 }.
+std::string toml_text(const TomlNode& node);
+
 // A whole document. Faults carry line and column; only the first fault of the language itself is known.
 Result<TomlNode> read_toml(const std::string& file, std::string_view text);
 

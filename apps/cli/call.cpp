@@ -96,6 +96,10 @@ Reading read_call(const std::vector<std::string>& arguments) {
   plan->add_option("--from", call.from,
                    "when work starts, e.g. \"2026-11-30 07:00\" (default: the queue's own start)")
       ->type_name("TIME");
+  plan->add_option("--what-if", call.what_if,
+                   "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
+      ->type_name("PATH=VALUE")
+      ->allow_extra_args(false);
   add_units(plan);
   add_json(plan);
 

@@ -12,10 +12,11 @@ namespace dampward::cli {
 // What a person asked for on the command line.
 struct Call {
   std::string verb;
-  std::string folder;    // start, proofread, plan, exposure (or empty)
-  std::string weather;   // exposure --weather
-  std::string from;      // plan --from, as written
-  bool example = false;  // start --example
+  std::string folder;                // start, proofread, plan, exposure (or empty)
+  std::string weather;               // exposure --weather
+  std::string from;                  // plan --from, as written
+  std::vector<std::string> what_if;  // plan --what-if, each as written
+  bool example = false;              // start --example
   bool json = false;
   UnitSystem units = UnitSystem::metric;
 };

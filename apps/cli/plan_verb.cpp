@@ -4,11 +4,14 @@
 
 #include "adapters/files/json_documents.h"
 #include "adapters/files/shop_folder.h"
+#include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
 #include "apps/cli/page_text.h"
 #include "apps/cli/plan_summary.h"
 #include "apps/cli/verbs.h"
+#include "apps/cli/what_if_summary.h"
 #include "workbench/plan.h"
+#include "workbench/plan_difference.h"
 
 namespace dampward::cli {
 namespace {
@@ -23,6 +26,34 @@ Problem not_a_time(const std::string& written) {
 // Says on standard error what goes on, where somebody sits in front of it.
 void show_progress(const std::string& what) {
   if (isatty(STDERR_FILENO) != 0) std::fprintf(stderr, "%s ...\n", what.c_str());
+}
+
+// The plan of the folder with the changes in its files, beside the plan of the folder as it is.
+Answer what_if(const Call& call, const workbench::Workshop& as_is, const workbench::Plan& before,
+               const workbench::PlanOptions& options) {
+  const auto changes = files::changes_from_text(call.what_if);
+  if (!changes) return faulty(call, changes.problems());
+  const auto changed = files::read_changed_workshop(call.folder, *changes, as_is);
+  if (!changed) return faulty(call, changed.problems());
+  const files::FolderRecords records(call.folder, changed->workshop);
+  const auto after = workbench::make_plan(changed->workshop, records, options);
+  if (!after) return faulty(call, after.problems());
+  const auto difference = workbench::plan_difference(before, *after, changed->changes);
+  Answer answer;
+  answer.out = call.json ? files::plan_json(*after, changed->warnings, &difference)
+                         : as_page(what_if_summary(before, *after, difference, UnitText(call.units)));
+  for (const Problem& warning : changed->warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
+  if (after->queued > 0 && after->units.empty()) answer.code = ExitCode::no_safe_answer;
+  return answer;
+}
+
+Answer stopped(const Call& call) {
+  Answer answer;
+  answer.err = "Stopped. No plan was made; nothing was written.\n";
+  answer.code = ExitCode::our_fault;
+  if (call.json)
+    answer.out = files::faults_json({{{"command line"}, "Ctrl-C", "time to finish", "Plan again."}});
+  return answer;
 }
 
 }  // namespace
@@ -44,14 +75,12 @@ Answer plan(const Call& call) {
   const auto made = workbench::make_plan(*workshop, records, options);
   if (!made) return faulty(call, made.problems());
 
-  Answer answer;
-  if (interrupted()) {
-    answer.err = "Stopped. No plan was made; nothing was written.\n";
-    answer.code = ExitCode::our_fault;
-    if (call.json)
-      answer.out = files::faults_json({{{"command line"}, "Ctrl-C", "time to finish", "Plan again."}});
-    return answer;
+  if (interrupted()) return stopped(call);
+  if (!call.what_if.empty()) {
+    Answer answer = what_if(call, *workshop, *made, options);
+    return interrupted() ? stopped(call) : answer;
   }
+  Answer answer;
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
   answer.out = call.json ? files::plan_json(*made, proof.warnings)
                          : as_page(plan_summary(*made, UnitText(call.units)));

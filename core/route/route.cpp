@@ -5,6 +5,7 @@
 #include "core/base/format.h"
 #include "core/route/detail/labour.h"
 #include "core/route/detail/writer.h"
+#include "core/shop/crew.h"
 
 namespace dampward::route {
 namespace {
@@ -19,12 +20,6 @@ constexpr double share_without_tape = 0.5;
 
 ValveChoice valve_choice(const shop::Shop& shop) {
   return shop.valves_stay ? ValveChoice::stay_as_masks : ValveChoice::come_out;
-}
-
-bool crew_can(const shop::Shop& shop, const std::string& skill) {
-  return std::any_of(shop.crew.begin(), shop.crew.end(), [&](const shop::Person& person) {
-    return std::find(person.skills.begin(), person.skills.end(), skill) != person.skills.end();
-  });
 }
 
 const materials::CoatRule* rule_for(const materials::Lacquer& lacquer, materials::Method method) {
@@ -129,8 +124,8 @@ Route make_route(const Subject& subject, const Means& means, const RouteFacts& f
 
   const materials::CoatRule* by_gun = spray_rule(means);
   const materials::CoatRule* by_brush = rule_for(means.lacquer, materials::Method::brush);
-  route.way = choose_way(subject.kind, {by_gun != nullptr && crew_can(means.shop, "spray"),
-                                        by_brush != nullptr && crew_can(means.shop, "brush")});
+  route.way = choose_way(subject.kind, {by_gun != nullptr && shop::crew_can(means.shop, "spray"),
+                                        by_brush != nullptr && shop::crew_can(means.shop, "brush")});
   if (!route.way.possible) {
     route.refused = Refusal{route.way.reason, method_settle(means)};
     return route;

@@ -127,6 +127,26 @@ std::vector<Json> plans() {
                 "{ water = \"100 %\" }");
   documents.push_back(json_of({"plan", water.folder()}));
 
+  // Changes that between them move everything a difference can tell, there and back.
+  const DemoShop hot_store;
+  hot_store.replace("spray.toml", "distance = \"9 m\"", "distance = \"2 m\"");
+  const std::string watery =
+      "lacquers.delta_varnish.composition={ water = \"100 %\" }; "
+      "thinners.delta_thinner.composition={ water = \"100 %\" }";
+  const std::string xylene =
+      "lacquers.delta_varnish.composition={ xylene = \"100 %\" }; "
+      "thinners.delta_thinner.composition={ xylene = \"100 %\" }";
+  const std::string harder_wax =
+      "materials.wax_paraffin={ like = \"wax_paraffin\", limit = \"90 °C\" }; "
+      "materials.wax_micro={ like = \"wax_micro\", limit = \"90 °C\" }";
+  for (const std::string& change : {std::string("crew.painter=ill"), std::string("spray.heat.1.distance=2 m"),
+                                    std::string("ovens.locker.lamps=3"), harder_wax, watery,
+                                    std::string("ovens.cabinet.powered=[]; ovens.locker.powered=[]")}) {
+    documents.push_back(json_of({"plan", demo.folder(), "--what-if", change}));
+  }
+  documents.push_back(json_of({"plan", hot_store.folder(), "--what-if", "spray.heat.1.distance=9 m"}));
+  documents.push_back(json_of({"plan", water.folder(), "--what-if", xylene}));
+
   // A serial that lost its zeros.
   const DemoShop doubtful;
   doubtful.write_queue(

@@ -6,6 +6,7 @@
 #include "core/materials/composition.h"
 #include "core/room_air/exposure_index.h"
 #include "core/room_air/separation.h"
+#include "core/shop/crew.h"
 
 namespace dampward::workbench {
 namespace {
@@ -64,7 +65,7 @@ std::optional<Barrier> closed_place(const shop::Shop& shop, const materials::Lac
                    "Two clear ways out, doors that open outward."};
   }
   const bool confined = place.kind == shop::PlaceKind::van || place.kind == shop::PlaceKind::tent;
-  if (confined && shop.crew.size() < 2) {
+  if (confined && std::count_if(shop.crew.begin(), shop.crew.end(), shop::comes_in) < 2) {
     return Barrier{
         Rule::watcher, "",
         format("The {} is a small closed space and nobody is left to watch from outside.", place.name),

@@ -23,9 +23,11 @@ Person read_person(const TomlNode& node, Proof& proof) {
   person.name = table.text_or("name", node.key);
   if (!table.has("skills")) table.missing("skills", "a list such as [\"test\", \"strip\"]");
   person.skills = table.known_texts("skills", skill_words, "skill");
+  // An empty list: ill or away. A missing one would only be forgotten.
+  if (!table.has("shifts")) table.missing("shifts", "[\"mon-fri 07:00-15:30\"], or [] for somebody away");
   const std::vector<std::string> shifts = table.texts("shifts");
   if (shifts.empty()) {
-    table.missing("shifts", "[\"mon-fri 07:00-15:30\"]");
+    person.shifts = {};
   } else if (const auto hours = week_hours_from_text(shifts)) {
     person.shifts = *hours;
   } else {

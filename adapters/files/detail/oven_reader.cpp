@@ -48,11 +48,10 @@ void read_settings(TableReader& table, Oven& oven) {
 }
 
 void read_hours(TableReader& table, Oven& oven) {
+  if (!table.has("powered"))
+    table.missing("powered", "\"daily 06:00-22:00\", \"always\", a list of such hours, or [] for none");
   const std::vector<std::string> lines = table.texts("powered");
-  if (lines.empty()) {
-    table.missing("powered", "\"daily 06:00-22:00\", \"always\" or a list of such hours");
-    return;
-  }
+  if (lines.empty()) return;  // an oven that is broken or without power
   const auto hours = week_hours_from_text(lines);
   if (hours) {
     oven.powered = *hours;

@@ -27,6 +27,14 @@ void check_table_names(const TomlNode& document, Proof& proof) {
 
 }  // namespace
 
+const std::vector<std::string>& shop_table_names() {
+  return table_names;
+}
+
+bool table_stands_once(std::string_view name) {
+  return name == "site" || name == "spray";
+}
+
 const TomlNode* ShopDocument::single(std::string_view name, Proof& proof) const {
   const TomlNode* first = nullptr;
   for (const TomlNode& document : documents) {

@@ -21,6 +21,10 @@ struct ShopDocument {
   std::vector<const TomlNode*> entries(std::string_view name, Proof& proof) const;
 };
 
+// The tables a shop folder may hold, and which of them stand there once ([site]) rather than once for each name ([ovens.…]).
+const std::vector<std::string>& shop_table_names();
+bool table_stands_once(std::string_view name);
+
 // Faults: no such folder, no TOML file in it, files that cannot be read, tables nobody knows.
 ShopDocument read_shop_document(const std::filesystem::path& folder, Proof& proof);
 
