@@ -80,6 +80,8 @@ Rule rule_of(line::Obstacle obstacle) {
       return Rule::station;
     case line::Obstacle::capacity:
       return Rule::vapour_over_time;
+    case line::Obstacle::solvent:
+      return Rule::heat_near_solvent;
     case line::Obstacle::horizon:
       return Rule::horizon;
     case line::Obstacle::stopped:

@@ -38,6 +38,7 @@ enum class Obstacle {
   watch,     // nobody within call, or no power, for long enough
   station,   // no station serves it
   capacity,  // it alone asks for more than there is
+  solvent,   // solvent in the open and a hot oven too near keep each other away
   horizon,   // the plan's end comes first
   stopped,   // the planner was told to stop before it came to this
 };

@@ -43,6 +43,22 @@ class Planner {
     if (!fresh) return;
     it->second.unit = model_.units[at(unit)]->id;
     for (int op : model_.unit_ops[at(unit)]) remove(op);
+    for (std::size_t load = 0; load < model_.loads.size(); ++load)
+      keep_what_is_inside(static_cast<int>(load), unit);
+  }
+
+  // A unit that is in the oven and will not come out keeps it; whatever was to use that oven later is placed anew.
+  void keep_what_is_inside(int number, int unit) {
+    const LoadOps& load = model_.loads[at(number)];
+    const auto of_unit = [&](int op) { return model_.ops[at(op)].unit == unit; };
+    const auto fixed = [&](int op) { return of_unit(op) && model_.ops[at(op)].fixed; };
+    if (std::none_of(load.loadings.begin(), load.loadings.end(), fixed) ||
+        std::any_of(load.unloadings.begin(), load.unloadings.end(), fixed))
+      return;
+    for (std::size_t op = 0; op < model_.ops.size(); ++op) {
+      if (floor_.placed(static_cast<int>(op)) && !model_.ops[op].fixed) floor_.take_out(static_cast<int>(op));
+    }
+    floor_.keep_to_horizon(number);
   }
 
   void drop_operation(int op, const Unplaced& why) {
@@ -60,26 +76,31 @@ class Planner {
   }
 
   void remove(int op) {
+    const int load = model_.ops[at(op)].load;
     if (!wanted_[at(op)]) return;
+    if (model_.ops[at(op)].fixed) {
+      if (load >= 0) drop_empty_load(load);
+      return;
+    }
     wanted_[at(op)] = 0;
     if (floor_.placed(op)) floor_.take_out(op);
     for (const Arc& arc : model_.ops[at(op)].after) {
       const Op& next = model_.ops[at(arc.to)];
-      if (!wanted_[at(arc.to)] || next.role == Role::bake) continue;
+      if (!wanted_[at(arc.to)] || next.role == Role::bake || next.fixed) continue;
       const std::string& id = model_.ops[at(op)].as_given->id;
       drop_operation(arc.to, {"", next.as_given->id, Obstacle::gap, model_.name_of(arc),
                               format("{} waits for {}, which has no place", next.as_given->id, id)});
     }
-    if (model_.ops[at(op)].load >= 0) drop_empty_load(model_.ops[at(op)].load);
+    if (load >= 0) drop_empty_load(load);
   }
 
   // A bake for nobody is not baked.
   void drop_empty_load(int number) {
     const LoadOps& load = model_.loads[at(number)];
-    const auto none = [&](const std::vector<int>& ops) {
-      return std::none_of(ops.begin(), ops.end(), [&](int op) { return wanted_[at(op)] != 0; });
-    };
-    if (!wanted_[at(load.bake)] || !none(load.loadings) || !none(load.unloadings)) return;
+    const auto waits = [&](int op) { return !unplaced_.contains(model_.ops[at(op)].unit); };
+    if (!wanted_[at(load.bake)] || model_.ops[at(load.bake)].fixed ||
+        std::any_of(load.loadings.begin(), load.loadings.end(), waits))
+      return;
     wanted_[at(load.bake)] = 0;
     if (floor_.placed(load.bake)) floor_.take_out(load.bake);
   }
@@ -94,7 +115,8 @@ class Planner {
         names += format("{} ({} {} min)", model_.name_of(link.arc), link.backwards ? "at most" : "at least",
                         link.backwards ? link.arc.longest : link.arc.shortest);
       }
-      const Link& first = ring.front();
+      const Link& first = *std::find_if(
+          ring.begin(), ring.end(), [&](const Link& link) { return !model_.ops[at(link.arc.from)].fixed; });
       const int op = first.arc.from;
       drop_operation(op, {"", model_.ops[at(op)].as_given->id, Obstacle::cycle, model_.name_of(first.arc),
                           format("these gaps cannot be kept together: {}", names)});
@@ -164,11 +186,12 @@ class Planner {
       const int op = number.at(given.id);
       if (!floor_.placed(op)) continue;
       answer.placements.push_back(placement(op));
-      answer.finish = std::max(answer.finish, answer.placements.back().end);
+      const Minute end = answer.placements.back().end;
+      answer.finish = answer.placements.size() == 1 ? end : std::max(answer.finish, end);
     }
     for (std::size_t l = 0; l < model_.loads.size(); ++l) {
       const int load = static_cast<int>(l);
-      if (!floor_.placed(model_.loads[l].bake)) continue;
+      if (floor_.stay_of(load) == Span{}) continue;
       answer.stays.push_back(
           {model_.loads[l].as_given->id, model_.ovens[at(floor_.oven_of(load))]->id, floor_.stay_of(load)});
     }
@@ -187,6 +210,8 @@ class Planner {
     for (int p : spot.people) placement.people.push_back(model_.people[at(p)]->id);
     if (spot.station >= 0) {
       placement.station = model_.stations[at(spot.station)]->id;
+    } else if (it.fixed) {
+      placement.station = it.fixed->station;
     } else if (it.load >= 0) {
       placement.station = model_.ovens[at(floor_.oven_of(it.load))]->id;
     }
@@ -203,7 +228,8 @@ class Planner {
       if (std::find(later.begin(), later.end(), model_.ops[at(op)].as_given->id) != later.end()) continue;
       finish = std::max(finish, floor_.spot(op).end);
     }
-    if (finish > *unit.due) answer.late.push_back({unit.id, *unit.due, finish});
+    if (!unplaced_.contains(number) && finish > *unit.due)
+      answer.late.push_back({unit.id, *unit.due, finish});
   }
 
   Model model_;

@@ -5,6 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "core/quantity/quantity.h"
+#include "core/quantity/temperature.h"
+
 namespace dampward::line {
 
 // Whole minutes since the start of the plan. Everything here is counted on the true passage of time, never on a wall clock.
@@ -45,6 +48,8 @@ struct Operation {
   std::vector<std::string> stations;  // or one of these; both empty: it needs no place
   std::vector<Demand> demands;
   bool pausable = false;  // attended work that may stop while one of its people has a break
+  bool solvent = false;   // solvent is in the open while it runs: no oven with `near_solvent` may be hot
+  Minute clears = 0;      // … and for so long after its end, until the air is purged
 };
 
 // `to` starts no sooner than `shortest` and, where given, no later than `longest` minutes after `from` ends.
@@ -55,15 +60,24 @@ struct Gap {
   std::optional<Minute> longest;
 };
 
+// One unit's place in a load.
+struct Member {
+  std::string loading, unloading;  // attended operations of one unit; each unit may leave on its own minute
+  Minute needs = 0;                // the bake lasts at least so long
+  Volume volume{};
+  Mass mass{};
+  std::optional<Temperature> coldest, hottest;  // the load's setting lies between
+};
+
 // Units that share one bake. The oven is theirs alone from the start of the first loading to the end of the last
 // unloading; it is hot, powered and watched from the start of the bake to the end of the last unloading, and the
 // bake's demands hold as long. Every loading ends before the bake starts; every unloading starts after it ends.
 struct Load {
   std::string id;
-  std::vector<std::string> ovens;       // it may go into any one of these
-  std::string bake;                     // a watched operation
-  std::vector<std::string> loadings;    // attended operations
-  std::vector<std::string> unloadings;  // attended operations; each unit may leave on its own minute
+  std::vector<std::string> ovens;  // it may go into any one of these
+  std::string bake;                // a watched operation of no unit
+  std::vector<Member> members;
+  std::optional<Temperature> setting;  // what the oven is set to; none: nobody asks
 };
 
 struct Person {
@@ -79,9 +93,14 @@ struct Station {
   std::vector<std::string> serves;  // station skills
 };
 
+// The defaults of `near_solvent` and the limits are the page's; a caller who knows better says so.
 struct Oven {
   std::string id;
   Calendar powered;
+  bool near_solvent = true;      // may not be hot while any operation with `solvent` runs or clears
+  Minute cools = 0;              // still counts as hot for so long after the last unloading
+  std::optional<Volume> volume;  // the most its load may take up and weigh; none: no limit
+  std::optional<Mass> mass;
 };
 
 // A limit on what may go on at once, changing with time: each step holds until the next, the last for ever,
@@ -105,8 +124,20 @@ struct Unit {
       after_due;  // operations that do not count for the due minute (a re-check days later)
 };
 
+// What has been done, begun or agreed: it stands as it is, whatever the rules say of it, and all it takes is taken.
+// A load of which something is fixed is in the oven that one of its fixed operations names as station, or in its only one.
+struct Fixed {
+  std::string operation;
+  Minute start = 0;  // may lie before minute 0
+  Minute end = 0;    // of something that runs: its expected end
+  std::vector<std::string> people;
+  std::string station;  // as in a Placement
+};
+
+// docs/formats/timetable.md says what each rule means to the minute.
 struct Problem {
   Minute horizon = 0;  // nothing starts or ends outside 0 … horizon
+  Minute now = 0;      // nothing that is not fixed starts before this
   std::vector<Unit> units;
   std::vector<Operation> operations;
   std::vector<Gap> gaps;
@@ -115,6 +146,7 @@ struct Problem {
   std::vector<Station> stations;
   std::vector<Oven> ovens;
   std::vector<Capacity> capacities;
+  std::vector<Fixed> fixed;
 };
 
 }  // namespace dampward::line

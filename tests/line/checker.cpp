@@ -151,12 +151,14 @@ class Checker {
       }
       const Placement& bake = *at_[load.bake];
       Minute first = bake.start, last = bake.end;
-      for (const std::string& id : load.loadings) {
+      for (const Member& member : load.members) {
+        const std::string& id = member.loading;
         if (!in_plan(id)) continue;
         first = std::min(first, at_[id]->start);
         if (at_[id]->end > bake.start) say("oven", id + " ends after the bake begins");
       }
-      for (const std::string& id : load.unloadings) {
+      for (const Member& member : load.members) {
+        const std::string& id = member.unloading;
         if (!in_plan(id)) continue;
         last = std::max(last, at_[id]->end);
         if (at_[id]->start < bake.end) say("oven", id + " begins before the bake ends");

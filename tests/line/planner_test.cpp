@@ -148,16 +148,6 @@ TEST_CASE("a window no crew can meet leaves the unit out and names the gap") {
   CHECK(answer.placements.empty());
 }
 
-TEST_CASE("operations that wait for each other in a ring are named") {
-  Problem shop = small_shop(1);
-  shop.units.push_back({"u", std::nullopt, 0, 1, {}});
-  shop.operations = {work("a", 5, "test"), work("b", 5, "test")};
-  shop.gaps = {{"b after a", "a", "b", 0, std::nullopt}, {"a after b", "b", "a", 0, std::nullopt}};
-  const Answer answer = planned(shop);
-  REQUIRE(answer.unplaced.size() == 1);
-  CHECK(answer.unplaced.front().obstacle == Obstacle::cycle);
-}
-
 TEST_CASE("late is an answer, and the most urgent unit is served first") {
   Problem shop = small_shop(3);
   for (const char* id : {"0001", "0002", "0003"}) add_unit(shop, id, std::string("load of ") + id, 60, 15);
@@ -228,7 +218,7 @@ TEST_CASE("a bake whose heat may not be on beside a coat waits until the last va
 
 TEST_CASE("two ovens take two loads at once") {
   Problem shop = small_shop(1);
-  shop.ovens.push_back({"second cabinet", {{0, 600}}});
+  shop.ovens.push_back({"second cabinet", {{0, 600}}, false, 0, {}, {}});
   for (const char* id : {"0001", "0002"}) add_unit(shop, id, std::string("load of ") + id, 100, 60);
   for (Load& load : shop.loads) load.ovens = {"cabinet", "second cabinet"};
   const Answer answer = planned(shop);

@@ -56,7 +56,7 @@ class Planter {
     }
     problem_.stations = {{"booth", between(random_, 1, 2), {"spray"}},
                          {"bench", between(random_, 1, 3), {"bench"}}};
-    problem_.ovens = {{"o0", {{0, 520}}}};
+    problem_.ovens = {{"o0", {{0, 520}}, false, 0, {}, {}}};
   }
 
   struct Put {
@@ -106,7 +106,7 @@ class Planter {
   void load(int first, int count) {
     put_.clear();
     const std::string id = "load" + std::to_string(first);
-    Load made{id, {"o0"}, id + ".bake", {}, {}};
+    Load made{id, {"o0"}, id + ".bake", {}, std::nullopt};
     std::vector<Put> mine;
     Minute filled = 0;
     std::vector<Put> loadings;
@@ -149,8 +149,7 @@ class Planter {
       operations.push_back(operation(*coat, unit, Attendance::attended, "spray"));
       operations.push_back(operation(flash, unit, Attendance::unattended, ""));
       operations.push_back(operation(*second, unit, Attendance::attended, "spray"));
-      made.loadings.push_back(unit + ".load");
-      made.unloadings.push_back(unit + ".unload");
+      made.members.push_back({unit + ".load", unit + ".unload", 0, {}, {}, {}, {}});
       gap("window of " + unit, *unload, *coat, true);
       gap("flash of " + unit, *coat, flash, true);
       gap("second coat of " + unit, flash, *second, true);
@@ -219,7 +218,7 @@ Problem small_shop(int days) {
     problem.people.push_back({id, all, repeated({{0, 480}}, 600, days), repeated({{240, 270}}, 600, days)});
   }
   problem.stations = {{"booth", 1, {"spray"}}, {"bench", 2, {"test", "mark"}}};
-  problem.ovens = {{"cabinet", {{0, problem.horizon}}}};
+  problem.ovens = {{"cabinet", {{0, problem.horizon}}, false, 0, {}, {}}};
   problem.capacities = {{"vapour", {{0, 100}}}};
   return problem;
 }
@@ -266,11 +265,10 @@ void add_unit(Problem& problem, const std::string& id, const std::string& load, 
     op.attendance = Attendance::watched;
     op.skill = "oven";
     problem.operations.push_back(op);
-    problem.loads.push_back({load, {"cabinet"}, op.id, {}, {}});
+    problem.loads.push_back({load, {"cabinet"}, op.id, {}, std::nullopt});
     found = std::prev(problem.loads.end());
   }
-  found->loadings.push_back(id + ".load");
-  found->unloadings.push_back(id + ".unload");
+  found->members.push_back({id + ".load", id + ".unload", 0, {}, {}, {}, {}});
 }
 
 Problem planted(std::uint32_t seed, bool tight) {
@@ -290,7 +288,7 @@ Problem shuffled(Problem problem, std::uint32_t seed) {
   mix(problem.stations);
   mix(problem.ovens);
   mix(problem.capacities);
-  for (Load& load : problem.loads) mix(load.loadings), mix(load.unloadings);
+  for (Load& load : problem.loads) mix(load.members);
   return problem;
 }
 

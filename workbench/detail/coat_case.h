@@ -31,9 +31,16 @@ struct PaintShop {
   room_air::Mixture worst_for_fire, worst_for_people;
   std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
   std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
+  Duration purge;           // after the last coat or flash, until the place is clear of vapour
   double limit_factor = 1;  // what the longest shift of a spray or brush hand leaves of an exposure limit
   std::optional<Barrier> closed;  // why no solvent may be used in the place at all
 };
+
+// The place counts as clear once its air is at so small a part of what it may reach: an estimate, so that no pocket by the
+// floor is left at the limit itself.
+inline constexpr double cleared = 0.1;
+// Without fresh air nobody can reckon when: a night.
+inline constexpr Duration purge_without_fan = 12 * hour;
 
 // Problem: the spray place has no size, or the lacquer in use is not in any table.
 Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 
 #include "core/base/format.h"
 #include "core/base/promise.h"
@@ -45,16 +46,16 @@ std::string weakest_words(const drying::OvenPiece& piece) {
                 celsius(limit.limit), fixed(limit.margin.in(kelvin), 0));
 }
 
+// An oven beside the solvent work stands cold whenever anybody coats, so it is used only where no other will do.
+void keep_far_ones(std::vector<OvenChoice>& ovens, const shop::SprayPlace& spray) {
+  const auto far = [&](const OvenChoice& choice) { return !near_solvent(*choice.oven, spray); };
+  if (std::any_of(ovens.begin(), ovens.end(), far)) std::erase_if(ovens, std::not_fn(far));
+}
+
 }  // namespace
 
-std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop::SprayPlace& spray) {
-  if (room_air::may_be_on_together(spray.room, oven.room, oven.distance_to_spray)) return std::nullopt;
-  const std::string where = oven.distance_to_spray && oven.room != spray.room
-                                ? format("only {} m from it", fixed(oven.distance_to_spray->in(metre), 1))
-                            : oven.room == spray.room
-                                ? "in the same room"
-                                : "at a distance nobody wrote down, which counts as the same room";
-  return format("The {} stands {}: nothing hot may be on within 6.1 m of solvent work.", oven.name, where);
+bool near_solvent(const shop::Oven& oven, const shop::SprayPlace& spray) {
+  return !room_air::may_be_on_together(spray.room, oven.room, oven.distance_to_spray);
 }
 
 WatchedStretches watched_stretches(const shop::Shop& shop, Instant from) {
@@ -96,11 +97,6 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   bool too_weak = false;
   std::optional<drying::Saving> saving;
   for (const shop::Oven& oven : workshop.shop.ovens) {
-    if (const auto near = too_near_to_spray(oven, workshop.shop.spray)) {
-      reasons.push_back(*near);
-      continue;
-    }
-
     if (!fits_inside(kind, oven)) {
       reasons.push_back(
           format("It does not fit into the {} with {} mm of air around it and half the oven free.", oven.name,
@@ -132,6 +128,7 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   std::stable_sort(result.ovens.begin(), result.ovens.end(), [](const OvenChoice& a, const OvenChoice& b) {
     return a.alone.in_oven() < b.alone.in_oven();
   });
+  keep_far_ones(result.ovens, workshop.shop.spray);
 
   if (result.ovens.empty()) {
     const drying::OvenPart* weakest = result.piece.weakest();

@@ -46,9 +46,8 @@ struct KindCase {
       doubts;  // what the plan says aside: limits that are low from ignorance, ovens left out
 };
 
-// Why an oven may not be hot while solvent is about; nothing where it stands far enough off. An oven so near would still be
-// hot when its own load meets the gun, so it is not used for anything that is coated.
-std::optional<std::string> too_near_to_spray(const shop::Oven& oven, const shop::SprayPlace& spray);
+// Whether the oven may not be hot while solvent is about: the same room, or within 6.1 m, or nobody wrote down how far.
+bool near_solvent(const shop::Oven& oven, const shop::SprayPlace& spray);
 
 // The longest time in one piece that an oven has power while somebody with the oven skill is on shift within call.
 using WatchedStretches = std::map<OvenId, Duration>;

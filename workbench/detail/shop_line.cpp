@@ -5,6 +5,8 @@
 #include <map>
 
 #include "core/base/promise.h"
+#include "core/drying/oven_model.h"
+#include "core/equipment/kind.h"
 
 namespace dampward::workbench {
 namespace {
@@ -13,6 +15,11 @@ using line::Minute;
 using route::StepCode;
 
 constexpr const char* vapour = "vapour";
+
+// From switching off until neither element nor lamp can light vapour, and from opening the cans to the first coat: an oven
+// beside the solvent work is cold for both. Estimates on the safe side; a bare element in still air falls from 700 to under
+// 180 °C in less than 10 min (from memory).
+constexpr Minute element_cools = 15, mixing_before_coat = 15;
 
 // Vapour is counted in whole milligrams a minute: demands rounded up, what the air takes rounded down.
 double milligrams_per_minute(MassFlow flow) {
@@ -82,6 +89,23 @@ std::vector<line::Demand> demands_of(const UnitDraft& unit, const route::Step& s
   return {};
 }
 
+// Solvent is in the open: coats, their flashes, the brush that touches up, a liquid cleaner until it is gone.
+bool has_open_solvent(const UnitDraft& unit, const route::Step& step, const PaintShop& paint) {
+  switch (step.code) {
+    case StepCode::coat:
+    case StepCode::flash:
+    case StepCode::touch_up:
+    case StepCode::film_dry:
+      return paint.vapour.has_value();
+    case StepCode::clean:
+    case StepCode::solvent_free:
+      return std::any_of(unit.route.cleaning.begin(), unit.route.cleaning.end(),
+                         [](const route::CleanerChoice& choice) { return !choice.dry && choice.found; });
+    default:
+      return false;
+  }
+}
+
 line::Operation operation_of(const UnitDraft& unit, const route::Step& step, const shop::Shop& shop,
                              const PaintShop& paint, const std::vector<LoadDraft>& loads) {
   line::Operation operation;
@@ -94,6 +118,8 @@ line::Operation operation_of(const UnitDraft& unit, const route::Step& step, con
   // A shop that lists no station for a skill does that work wherever there is room.
   if (served(shop, step.station_skill)) operation.station_skill = step.station_skill;
   operation.demands = demands_of(unit, step, paint);
+  operation.solvent = has_open_solvent(unit, step, paint);
+  if (operation.solvent) operation.clears = rounded_up(paint.purge);
   operation.pausable = step.attendance == route::Attendance::attended && may_pause(step.code);
   return operation;
 }
@@ -116,21 +142,26 @@ line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from,
 
 void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place,
               const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads) {
-  line::Load load{draft.id, {draft.oven->id.text}, "", {}, {}};
+  line::Load load{draft.id, {draft.oven->id.text}, "", {}, draft.bake.set};
   line::Operation bake;
   bake.id = draft.id + "/bake";
   bake.length = rounded_up(draft.bake.in_oven());
   bake.attendance = line::Attendance::watched;
   for (const UnitDraft& unit : units) {
     if (unit.kind->cold || unit.load != place) continue;
+    line::Member member;
+    member.needs = bake.length;
+    member.volume = equipment::outer_volume(*unit.kind->kind);
+    member.mass = unit.kind->kind->mass.value.high;
     for (const route::Step& step : unit.route.steps) {
       const std::string id = operation_id(unit, step, loads);
-      if (step.code == StepCode::load) load.loadings.push_back(id);
-      if (step.code == StepCode::unload) load.unloadings.push_back(id);
+      if (step.code == StepCode::load) member.loading = id;
+      if (step.code == StepCode::unload) member.unloading = id;
       if (step.code == StepCode::bake) bake.skill = step.skill;
     }
+    load.members.push_back(member);
   }
-  if (load.loadings.empty()) return;  // every unit of it turned out refused
+  if (load.members.empty()) return;  // every unit of it turned out refused
   load.bake = bake.id;
   problem.operations.push_back(bake);
   problem.loads.push_back(load);
@@ -185,7 +216,10 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
     problem.stations.push_back({station.id.text, station.places, station.serves});
   }
   for (const shop::Oven& oven : shop.ovens) {
-    problem.ovens.push_back({oven.id.text, line::calendar_of(oven.powered, clock, from, problem.horizon)});
+    const bool near = paint.vapour && near_solvent(oven, shop.spray);
+    problem.ovens.push_back({oven.id.text, line::calendar_of(oven.powered, clock, from, problem.horizon),
+                             near, near ? element_cools + mixing_before_coat : 0,
+                             fullest * drying::inside_volume(oven), std::nullopt});
   }
   if (paint.capacity) {
     problem.capacities.push_back({vapour, {{0, available(paint.capacity->volatiles)}}});

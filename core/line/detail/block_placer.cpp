@@ -35,6 +35,13 @@ void BlockPlacer::take_out(const std::vector<int>& ops) {
   }
 }
 
+const Arc* BlockPlacer::too_late_for_fixed(const Op& op, const Spot& spot) const {
+  for (const Arc& arc : op.after) {
+    if (model_.ops[at(arc.to)].fixed && spot.end + arc.shortest > floor_.spot(arc.to).start) return &arc;
+  }
+  return nullptr;
+}
+
 Minute BlockPlacer::end_of(const std::vector<int>& ops) const {
   Minute end = 0;
   for (int op : ops) end = std::max(end, floor_.spot(op).end);
@@ -74,7 +81,7 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_ovens(const std::vector<int
       if (!more) choice[i] = 0;
     }
   }
-  if (!best) return first_failure ? first_failure : Failure{ops.front(), std::nullopt, true};
+  if (!best) return first_failure ? first_failure : Failure{ops.front(), std::nullopt, true, {}};
   for (std::size_t i = 0; i < loads.size(); ++i) {
     floor_.choose_oven(loads[i], model_.loads[at(loads[i])].ovens[best->second[i]]);
   }
@@ -100,7 +107,7 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<in
     pull_[at(failure->op)] = turn;
   }
   for (int op : ops) pull_[at(op)] = 0;
-  return stopped_ ? first_failure.value_or(Failure{ops.front(), std::nullopt, true})
+  return stopped_ ? first_failure.value_or(Failure{ops.front(), std::nullopt, true, {}})
                   : std::optional<Failure>{};
 }
 
@@ -117,7 +124,7 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_order(const std::vector<int
     if (keep_going_ && floor_.work() % 64 == 0 && !keep_going_()) {
       stopped_ = true;
       take_out(order);
-      return Failure{order[i], std::nullopt, true};
+      return Failure{order[i], std::nullopt, true, {}};
     }
     const Op& op = model_.ops[at(order[i])];
     Minute from = floor_from_[at(order[i])];
@@ -129,7 +136,15 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_order(const std::vector<int
       from = std::max(from, end + arc.shortest);
       if (arc.longest < unbounded && end + arc.longest < to) to = end + arc.longest, tight = &arc;
     }
+    for (const Arc& arc : op.after) {
+      if (model_.ops[at(arc.to)].fixed && arc.longest < unbounded)
+        from = std::max(from, floor_.spot(arc.to).start - arc.longest - op.length);
+    }
     const Search search = floor_.find(order[i], from);
+    if (const Arc* missed_fixed = search.spot ? too_late_for_fixed(op, *search.spot) : nullptr) {
+      take_out(order);
+      return Failure{order[i], *missed_fixed, false, {}};
+    }
     if (search.spot && search.spot->start <= to) {
       floor_.place(order[i], *search.spot);
       ++i;
@@ -140,7 +155,7 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_order(const std::vector<int
     Minute until = search.to;
     if (search.spot) {
       mover = tight->from;
-      missed[order[i]] = {order[i], *tight, false};
+      missed[order[i]] = {order[i], *tight, false, floor_.hot_oven_against(order[i], from, to)};
       ++misses[order[i]];
       until = floor_.spot(mover).start + (search.spot->start - to);
     }
@@ -148,7 +163,10 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_order(const std::vector<int
         mover >= 0 && mover != order[i] && place_in_order.contains(mover) && until < unbounded;
     if (!can_move || ++moves > most_moves) {
       take_out(order);
-      if (missed.empty()) return Failure{order[i], std::nullopt, true};
+      if (missed.empty()) {
+        const bool by_heat = search.against.obstacle == Obstacle::solvent;
+        return Failure{order[i], std::nullopt, true, by_heat ? search.against.by : ""};
+      }
       // The one that missed its gap most often is in the way; among equals the last in order, the least urgent.
       int worst = -1;
       for (int candidate : order) {
@@ -175,7 +193,7 @@ void BlockPlacer::load_late(const std::vector<int>& order) {
     const LoadOps& load = model_.loads[at(model_.ops[at(number)].load)];
     std::vector<int> loadings;
     for (int op : load.loadings) {
-      if (floor_.placed(op)) loadings.push_back(op);
+      if (floor_.placed(op) && !model_.ops[at(op)].fixed) loadings.push_back(op);
     }
     std::sort(loadings.begin(), loadings.end(),
               [&](int a, int b) { return floor_.spot(a).start > floor_.spot(b).start; });
@@ -205,6 +223,16 @@ Unplaced BlockPlacer::told(const Failure& failure) const {
   const std::string& id = model_.ops[at(failure.op)].as_given->id;
   if (stopped_) return {"", id, Obstacle::stopped, "", "planning was stopped before this had its place"};
   if (auto reason = reason_in_itself(model_, failure.op)) return *reason;
+  if (!failure.hot_oven.empty()) {
+    return {"", id, Obstacle::solvent, failure.hot_oven,
+            format("{} has solvent in the open, and {} is never cold long enough in time for it", id,
+                   failure.hot_oven)};
+  }
+  if (failure.gap && model_.ops[at(failure.gap->to)].fixed) {
+    const std::string& next = model_.ops[at(failure.gap->to)].as_given->id;
+    return {"", id, Obstacle::gap, model_.name_of(*failure.gap),
+            format("{} cannot end in time before {}, which stands fixed", id, next)};
+  }
   if (failure.gap) {
     const std::string name = model_.name_of(*failure.gap);
     return {"", id, Obstacle::gap, name,

@@ -2,6 +2,8 @@
 
 #include <functional>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "core/line/answer.h"
 #include "core/line/detail/blocks.h"
@@ -24,13 +26,16 @@ class BlockPlacer {
  private:
   struct Failure {
     int op = -1;
-    std::optional<Arc> gap;  // the longest gap that could not be kept
+    std::optional<Arc> gap;  // the gap that could not be kept
     bool hopeless = false;   // no other order would help
+    std::string hot_oven;    // the oven whose heat kept its solvent away
   };
 
   std::optional<Failure> try_ovens(const std::vector<int>& ops);
   std::optional<Failure> try_orders(const std::vector<int>& ops);
   std::optional<Failure> try_order(const std::vector<int>& order);
+  // The gap to something fixed that a spot comes too late for.
+  const Arc* too_late_for_fixed(const Op& op, const Spot& spot) const;
   void load_late(const std::vector<int>& order);
   void take_out(const std::vector<int>& ops);
   Minute end_of(const std::vector<int>& ops) const;

@@ -11,6 +11,31 @@ std::size_t at(int i) {
   return static_cast<std::size_t>(i);
 }
 
+// The first minute of the span, `known` left out, at which the level is below `need`.
+std::optional<Minute> first_below_outside(const Level& level, Span span, Span known, std::int64_t need) {
+  if (known.length() <= 0) return level.first_below(span, need);
+  const auto front = level.first_below({span.from, std::min(span.to, known.from)}, need);
+  return front ? front : level.first_below({std::max(span.from, known.to), span.to}, need);
+}
+
+Spot fixed_spot(const Model& model, const Op& op) {
+  Spot spot{op.fixed->start, op.fixed->end, {}, -1};
+  for (std::size_t p = 0; p < model.people.size(); ++p) {
+    const auto& people = op.fixed->people;
+    if (std::find(people.begin(), people.end(), model.people[p]->id) != people.end())
+      spot.people.push_back(static_cast<int>(p));
+  }
+  for (std::size_t s = 0; s < model.stations.size(); ++s) {
+    const bool in_oven = op.load >= 0 && !op.needs_station;  // then it names the oven
+    if (!in_oven && model.stations[s]->id == op.fixed->station) spot.station = static_cast<int>(s);
+  }
+  return spot;
+}
+
+bool overlap(Span a, Span b) {
+  return a.from < b.to && b.from < a.to;
+}
+
 }  // namespace
 
 Floor::Floor(const Model& model) : model_(model), spots_(model.ops.size()), stays_(model.loads.size()) {
@@ -33,10 +58,16 @@ Floor::Floor(const Model& model) : model_(model), spots_(model.ops.size()), stay
   for (const Station* station : model.stations) stations_.emplace_back(station->places);
   for (std::size_t o = 0; o < model.ovens.size(); ++o) ovens_.emplace_back(1);
   for (const Capacity* capacity : model.capacities) capacities_.emplace_back(*capacity);
+  for (std::size_t load = 0; load < model.loads.size(); ++load) {
+    if (!model.loads[load].ovens.empty()) stays_[load].oven = model.loads[load].ovens.front();
+  }
+  for (std::size_t op = 0; op < model.ops.size(); ++op) {
+    if (model.ops[op].fixed) place(static_cast<int>(op), fixed_spot(model, model.ops[op]));
+  }
 }
 
 Span Floor::stay_of(int load) const {
-  Span stay{unbounded, 0};
+  Span stay{unbounded, -unbounded};
   const LoadOps& it = model_.loads[at(load)];
   const auto stretch = [&](int op) {
     if (!placed(op)) return;
@@ -46,23 +77,52 @@ Span Floor::stay_of(int load) const {
   for (int op : it.loadings) stretch(op);
   stretch(it.bake);
   for (int op : it.unloadings) stretch(op);
-  return stay.from == unbounded ? Span{} : stay;
+  if (stay.from == unbounded) return {};
+  if (stays_[at(load)].kept) stay.to = std::max(stay.to, model_.problem.horizon);
+  return stay;
 }
 
 Span Floor::heat_of(int load) const {
   const LoadOps& it = model_.loads[at(load)];
   if (!placed(it.bake)) return {};
-  return {spot(it.bake).start, stay_of(load).to};
+  Span heat{spot(it.bake).start, spot(it.bake).end};
+  for (int op : it.unloadings) {
+    if (placed(op)) heat.to = std::max(heat.to, spot(op).end);
+  }
+  return heat;
 }
 
-// Takes (-1) or gives back (+1) the oven and the bake's demands for the stay as it now is.
+void Floor::keep_to_horizon(int load) {
+  hold(load, +1);
+  stays_[at(load)].kept = true;
+  hold(load, -1);
+}
+
+// Takes (-1) or gives back (+1) the oven, its heat and the bake's demands for the stay as it now is.
 void Floor::hold(int load, int sign) {
   Stay& stay = stays_[at(load)];
   if (sign < 0) stay.held = stay_of(load), stay.heat = heat_of(load);
   ovens_[at(stay.oven)].add(stay.held, sign);
   if (stay.heat.length() == 0) return;
+  const Oven& oven = *model_.ovens[at(stay.oven)];
+  if (oven.near_solvent) heat_near_.add({stay.heat.from, stay.heat.to + oven.cools}, sign);
   for (const OpDemand& demand : model_.ops[at(model_.loads[at(load)].bake)].demands) {
     capacities_[at(demand.capacity)].add({stay.heat.from, stay.heat.to + demand.tail}, sign * demand.amount);
+  }
+}
+
+// Takes (-1) or gives back (+1) what the operation itself needs.
+void Floor::use(const Op& op, const Spot& spot, int sign) {
+  const Span span{spot.start, spot.end};
+  for (int p : spot.people) {
+    working_[at(p)].add(span, sign);
+    present_[at(p)].add(span, sign);
+  }
+  if (spot.station >= 0) stations_[at(spot.station)].add(span, sign);
+  if (op.as_given->solvent) open_solvent_.add({spot.start, spot.end + op.as_given->clears}, sign);
+  if (op.role == Role::bake) return;
+  for (const OpDemand& demand : op.demands) {
+    capacities_[at(demand.capacity)].add({spot.start, spot.end + demand.tail}, sign * demand.amount);
   }
 }
 
@@ -70,34 +130,15 @@ void Floor::place(int number, const Spot& spot) {
   const Op& op = model_.ops[at(number)];
   if (op.load >= 0) hold(op.load, +1);
   spots_[at(number)] = spot;
-  for (int p : spot.people) {
-    working_[at(p)].add({spot.start, spot.end}, -1);
-    present_[at(p)].add({spot.start, spot.end}, -1);
-  }
-  if (spot.station >= 0) stations_[at(spot.station)].add({spot.start, spot.end}, -1);
-  if (op.role != Role::bake) {
-    for (const OpDemand& demand : op.demands) {
-      capacities_[at(demand.capacity)].add({spot.start, spot.end + demand.tail}, -demand.amount);
-    }
-  }
+  use(op, spot, -1);
   if (op.load >= 0) hold(op.load, -1);
 }
 
 void Floor::take_out(int number) {
   const Op& op = model_.ops[at(number)];
   if (op.load >= 0) hold(op.load, +1);
-  const Spot spot = *spots_[at(number)];
+  use(op, *spots_[at(number)], +1);
   spots_[at(number)].reset();
-  for (int p : spot.people) {
-    working_[at(p)].add({spot.start, spot.end}, +1);
-    present_[at(p)].add({spot.start, spot.end}, +1);
-  }
-  if (spot.station >= 0) stations_[at(spot.station)].add({spot.start, spot.end}, +1);
-  if (op.role != Role::bake) {
-    for (const OpDemand& demand : op.demands) {
-      capacities_[at(demand.capacity)].add({spot.start, spot.end + demand.tail}, +demand.amount);
-    }
-  }
   if (op.load >= 0) hold(op.load, -1);
 }
 
@@ -181,7 +222,7 @@ std::optional<Spot> Floor::people_at(const Op& op, int number, Minute start) con
   return Spot{start, end, std::move(free), -1};
 }
 
-// The earliest start that suits people, places, capacities and watch; fills the spot. Nothing before the horizon: none.
+// The earliest start that suits people, places, capacities, watch and ovens near its solvent; fills the spot. Nothing before the horizon: none.
 std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spot& spot) const {
   const Operation& given = *op.as_given;
   if (op.needs_station && op.stations.empty()) return std::nullopt;
@@ -209,6 +250,11 @@ std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spo
       if (!watched) return std::nullopt;
       next = std::max(next, *watched);
     }
+    if (given.solvent && !heat_ignored_) {
+      const auto cold = heat_near_.fit(start, length + given.clears, 0);
+      if (!cold) return std::nullopt;
+      next = std::max(next, *cold);
+    }
     for (const OpDemand& demand : op.demands) {
       const auto room = capacities_[at(demand.capacity)].fit(start, length + demand.tail, demand.amount);
       if (!room) return std::nullopt;
@@ -228,46 +274,78 @@ std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spo
   return std::nullopt;
 }
 
-// What the load's oven has against a spot: who must move, and how far. The stay's own hold is lifted while asking.
+// What the load's oven has against a spot: who must move, and how far. The stay's own hold is lifted while asking. What the
+// load's fixed operations make by themselves is not judged.
 std::optional<Search> Floor::oven_refuses(int number, const Spot& spot) {
   const Op& op = model_.ops[at(number)];
   const LoadOps& load = model_.loads[at(op.load)];
   const int oven = stays_[at(op.load)].oven;
   const Span so_far = stay_of(op.load);
-  const bool first = so_far.length() == 0;
-  const Span stay{first ? spot.start : std::min(so_far.from, spot.start), std::max(so_far.to, spot.end)};
+  const bool first = so_far == Span{};
+  const Span stay{first ? spot.start : std::min(so_far.from, spot.start),
+                  first ? spot.end : std::max(so_far.to, spot.end)};
 
-  if (const auto taken = ovens_[at(oven)].first_below(stay, 1)) {
+  if (const auto taken = first_below_outside(ovens_[at(oven)], stay, load.fixed_stay, 1)) {
+    const Against against{Obstacle::station, model_.ovens[at(oven)]->id};
     // Wait for the end of the other stay: this loading, if it is the first, else the whole load.
     const auto free = ovens_[at(oven)].fit(*taken, 1, 1);
-    if (!free) return Search{std::nullopt, number, unbounded};
+    if (!free) return Search{std::nullopt, number, unbounded, against};
     int mover = number;
     for (int loading : load.loadings) {
       if (placed(loading) && spot.start >= this->spot(loading).start && this->spot(loading).start < *free)
         mover = loading;
     }
-    return Search{std::nullopt, mover, *free};
+    return Search{std::nullopt, mover, *free, against};
+  }
+  return heat_refuses(number, spot);
+}
+
+// The same for its heat: power and watch, what the bake takes of capacities, and solvent in the open.
+std::optional<Search> Floor::heat_refuses(int number, const Spot& spot) const {
+  const Op& op = model_.ops[at(number)];
+  const LoadOps& load = model_.loads[at(op.load)];
+  if (op.role != Role::bake && !placed(load.bake)) return std::nullopt;
+  const int oven = stays_[at(op.load)].oven;
+  const Oven& given = *model_.ovens[at(oven)];
+  const Op& bake = model_.ops[at(load.bake)];
+  Span heat = op.role == Role::bake ? Span{spot.start, spot.end} : heat_of(op.load);
+  if (op.role != Role::loading) heat.to = std::max(heat.to, spot.end);
+
+  const Span cooled{heat.from, heat.to + given.cools};
+  if (given.near_solvent && op.as_given->solvent && !heat_ignored_ &&
+      overlap({spot.start, spot.end + op.as_given->clears}, cooled)) {
+    return Search{std::nullopt, number, unbounded, {Obstacle::solvent, given.id}};
   }
   if (op.role == Role::loading) return std::nullopt;
 
-  const Minute heat_from = op.role == Role::bake ? spot.start : this->spot(load.bake).start;
-  const Span heat{heat_from, std::max(stay.to, spot.end)};
-  const Op& bake = model_.ops[at(load.bake)];
   const Level& watch = watched_heat_[at(bake.skill)][at(oven)];
-  if (const auto away = watch.first_below(heat, 1)) {
+  if (const auto away = first_below_outside(watch, heat, load.fixed_heat, 1)) {
     const auto back = watch.fit(*away, bake.length, 1);
-    return Search{std::nullopt, load.bake, back.value_or(unbounded)};
+    return Search{std::nullopt, load.bake, back.value_or(unbounded), {Obstacle::watch, given.id}};
+  }
+  if (given.near_solvent && !heat_ignored_) {
+    const Span known{load.fixed_heat.from,
+                     load.fixed_heat.to + (load.fixed_heat.length() > 0 ? given.cools : 0)};
+    if (const auto vapour = first_below_outside(open_solvent_, cooled, known, 0)) {
+      const auto clear = open_solvent_.fit(*vapour + 1, bake.length, 0);
+      return Search{std::nullopt, load.bake, clear.value_or(unbounded), {Obstacle::solvent, given.id}};
+    }
   }
   for (const OpDemand& demand : bake.demands) {
     const Level& left = capacities_[at(demand.capacity)];
-    auto short_at = left.first_below({heat.from, heat.to + demand.tail}, demand.amount);
+    const Span known{load.fixed_heat.from,
+                     load.fixed_heat.to + (load.fixed_heat.length() > 0 ? demand.tail : 0)};
+    auto short_at = first_below_outside(left, {heat.from, heat.to + demand.tail}, known, demand.amount);
     for (const OpDemand& own : op.demands) {
       if (short_at || op.role == Role::bake || own.capacity != demand.capacity) continue;
       short_at = left.first_below({spot.start, spot.end + own.tail}, demand.amount + own.amount);
     }
     if (short_at) {
       const auto room = left.fit(*short_at + 1, bake.length, demand.amount);
-      return Search{std::nullopt, load.bake, room.value_or(unbounded)};
+      return Search{std::nullopt,
+                    load.bake,
+                    room.value_or(unbounded),
+                    {Obstacle::capacity, model_.capacities[at(demand.capacity)]->id}};
     }
   }
   return std::nullopt;
@@ -278,12 +356,13 @@ Search Floor::find(int number, Minute from) {
   const Op& op = model_.ops[at(number)];
   if (op.load >= 0) hold(op.load, +1);
   Search result{std::nullopt, number, unbounded};
-  for (Minute start = std::max<Minute>(from, 0);;) {
+  for (Minute start = std::max(from, model_.problem.now);;) {
     Spot spot;
     if (!earliest(op, number, start, spot)) break;
     if (op.load >= 0) {
       const auto refused = oven_refuses(number, spot);
       if (refused && refused->move == number && refused->to < unbounded) {
+        result.against = refused->against;
         start = refused->to;
         continue;
       }
@@ -297,6 +376,24 @@ Search Floor::find(int number, Minute from) {
   }
   if (op.load >= 0) hold(op.load, -1);
   return result;
+}
+
+std::string Floor::hot_oven_against(int number, Minute from, Minute latest) {
+  const Op& op = model_.ops[at(number)];
+  if (!op.as_given->solvent) return "";
+  heat_ignored_ = true;
+  const Search without_heat = find(number, from);
+  heat_ignored_ = false;
+  if (!without_heat.spot || without_heat.spot->start > latest) return "";
+  const Span needed{without_heat.spot->start, without_heat.spot->end + op.as_given->clears};
+  for (std::size_t load = 0; load < stays_.size(); ++load) {
+    const Oven* oven = stays_[load].oven < 0 ? nullptr : model_.ovens[at(stays_[load].oven)];
+    const Span heat = heat_of(static_cast<int>(load));
+    if (oven && oven->near_solvent && heat.length() > 0 &&
+        overlap(needed, {heat.from, heat.to + oven->cools}))
+      return oven->id;
+  }
+  return "";
 }
 
 }  // namespace dampward::line::detail

@@ -63,6 +63,7 @@ std::optional<Minute> Level::fit(Minute from, Minute length, std::int64_t need) 
 }
 
 std::optional<Minute> Level::first_below(Span span, std::int64_t need) const {
+  if (span.from >= span.to) return std::nullopt;
   for (std::size_t i = step_at(span.from); i < steps_.size() && steps_[i].from < span.to; ++i) {
     if (steps_[i].value < need) return std::max(span.from, steps_[i].from);
   }

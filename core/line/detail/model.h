@@ -2,6 +2,7 @@
 
 #include <limits>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/line/problem.h"
@@ -36,14 +37,16 @@ struct Op {
   std::vector<int> stations;
   bool needs_station = false;
   std::vector<OpDemand> demands;
-  std::vector<Arc> before, after;
+  std::vector<Arc> before, after;  // none between two fixed operations: those are not judged
+  const Fixed* fixed = nullptr;    // where it stands already; `length` is then the time it takes there
 };
 
 struct LoadOps {
   const Load* as_given;
-  std::vector<int> ovens;
+  std::vector<int> ovens;  // those it fits into; only the one it is in, where something of it is fixed
   int bake;
-  std::vector<int> loadings, unloadings;
+  std::vector<int> loadings, unloadings;  // in the order of their ids
+  Span fixed_stay{}, fixed_heat{};        // what its fixed operations make by themselves
 };
 
 // The problem with names turned into numbers, everything in the order of its id, so that the order in which the problem
@@ -60,11 +63,21 @@ struct Model {
   std::vector<const Oven*> ovens;
   std::vector<const Capacity*> capacities;
   std::vector<std::string> skills;
-  std::vector<int> rank;  // of each unit: 0 goes first (due minute, priority, weight, id)
+  std::vector<int> rank;  // of each unit: 0 goes first (begun, due minute, priority, weight, id)
   std::vector<std::vector<int>> unit_ops;
 
+  // The number of the operation with this id. Promise of the caller: there is one.
+  int operation(std::string_view id) const;
   // What an arc is called in a reason.
   std::string name_of(const Arc& arc) const;
+
+ private:
+  void read_operations();
+  void read_gaps();
+  void read_loads();
+  void read_fixed();
+  void rank_units();
+  void join(const Arc& arc);
 };
 
 }  // namespace dampward::line::detail
