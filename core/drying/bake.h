@@ -55,8 +55,8 @@ struct BakePlan {
   OvenExcess excess;
   KindId weakest_kind;  // holder of the part that allows least
   PartId weakest_part;
-  Duration plateau;              // surfaces wet, at the wet bulb; then the oven's air is aired
-  Duration warm_up;              // then until the slowest lump at the coldest place is within 2 K
+  Duration plateau;              // surfaces wet, at the wet bulb
+  Duration warm_up;              // then until the slowest node at the coldest place is within 2 K
   Duration hold;                 // counted from there: 95 % over the ranges, see below
   Duration hold_nominal;         // the same with typical figures
   std::optional<Duration> rule;  // the trade's rule, where it says anything
@@ -65,19 +65,21 @@ struct BakePlan {
   std::vector<PartBake> parts;
   std::vector<PieceBake> pieces;
   Mass water;                      // surface water driven off, safe side
+  Mass inside_water;               // out of parts, typical figures
   Energy energy;                   // typical figures
-  RelativeHumidity oven_humidity;  // of fresh air brought to the set point
+  RelativeHumidity oven_humidity;  // of fresh air brought to the set point, where the oven's air ends
+  RelativeHumidity dampest;        // of the oven's air once the surfaces are dry
 
   Duration in_oven() const { return plateau + warm_up + hold; }
 };
 
 using BakeAnswer = std::variant<BakePlan, NoBake>;
 
-// The bake of one load in one oven with the shop's air: the highest set point, then the times. The cost grows
-// with kinds and parts, not with counts, so a planner may ask it for every load it considers. The hold is the
-// time that nineteen parts in twenty meet, over the ranges of diffusivity, activation energy and thickness
-// (see `effective_diffusivity`), at the oven's coldest place, with the slowest warming and the most water in
-// seams. Heat is not credited with killing anything.
+// The bake of one load in one oven with the shop's air: the highest set point, then the times (`load_run.h`). The cost
+// grows with kinds and parts, not with counts: a millisecond or two a kind. The hold is the time that nineteen parts in
+// twenty meet, over the ranges of diffusivity, activation energy and thickness (see `effective_diffusivity`), at the
+// oven's coldest place, with the slowest warming and the most water on surfaces and in seams. The order of the load
+// changes nothing. Heat is not credited with killing anything.
 // Promise: the load is not empty and counts are above zero.
 BakeAnswer bake_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
                      const moist_air::HumidAir& shop_air, const DryRules& rules = {});

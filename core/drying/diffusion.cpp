@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/base/promise.h"
+#include "core/drying/diffusion_modes.h"
 #include "core/numerics/roots.h"
 
 namespace dampward::drying {
@@ -72,6 +73,19 @@ double fourier_for_residual(Shape shape, double residual) {
   while (residual_share(shape, high) > residual) high *= 2;
   return numerics::root_between([&](double fo) { return residual_share(shape, fo) - residual; }, 0, high,
                                 1e-10);
+}
+
+double fourier_for_residual_of_layer(Shape shape, double layer, double residual) {
+  if (layer == 1) return fourier_for_residual(shape, residual);
+  const Modes all = modes(shape, layer);
+  const auto left = [&](double fo) {
+    double sum = 0;
+    for (const Mode& mode : all) sum += mode.weight * std::exp(-mode.rate * fo);
+    return sum;
+  };
+  double high = 1;
+  while (left(high) > residual) high *= 2;
+  return numerics::root_between([&](double fo) { return left(fo) - residual; }, 0, high, 1e-10);
 }
 
 double residual_share_of_block(double fourier_length, double fourier_width, double fourier_height) {

@@ -23,6 +23,10 @@ double residual_share(Shape shape, double fourier);
 // The Fourier number after which this share (above 0, at most 1) is left: the inverse of the above.
 double fourier_for_residual(Shape shape, double residual);
 
+// The same for the outermost layer of a plate, this share of its path from the surface inwards (above 0, at most 1;
+// 1 for all of a body of any shape).
+double fourier_for_residual_of_layer(Shape shape, double layer, double residual);
+
 // A block open on all faces: the product of its three plates (Newman 1936).
 double residual_share_of_block(double fourier_length, double fourier_width, double fourier_height);
 

@@ -57,6 +57,26 @@ void add(Range<HeatCapacity>& sum, const Range<HeatCapacity>& part) {
   sum.low += part.low, sum.typical += part.typical, sum.high += part.high;
 }
 
+struct HeavyLump {
+  Range<HeatCapacity> capacity;
+  Volume volume;
+};
+
+std::optional<HeavyLump> heavy_lump(const equipment::Kind& kind, const PartsOut& out,
+                                    const MaterialTable& materials) {
+  Range<HeatCapacity> sum;
+  Volume volume;
+  for (const PartId& id : kind.heavy_lump) {
+    const equipment::Part* part = equipment::find_part(kind, id);
+    if (!part || out.contains(id)) continue;
+    const materials::Material* row = first_material(*part, materials);
+    volume += total_mass(*part) / (row && row->density ? row->density->value.typical : unknown_density);
+    add(sum, part_capacity(*part, materials));
+  }
+  if (volume <= Volume{}) return std::nullopt;
+  return HeavyLump{with_mass_spread(sum), volume};
+}
+
 }  // namespace
 
 Length flow_length(const equipment::Kind& kind) {
@@ -96,20 +116,18 @@ Range<Duration> time_constant(const Range<HeatCapacity>& capacity, Area area,
           typical * combined({capacity.high / capacity.typical, h.typical / h.low, area_spread})};
 }
 
+std::optional<Range<HeatCapacity>> heavy_lump_capacity(const equipment::Kind& kind, const PartsOut& out,
+                                                       const MaterialTable& materials) {
+  const auto lump = heavy_lump(kind, out, materials);
+  return lump ? std::optional(lump->capacity) : std::nullopt;
+}
+
 std::optional<Range<Duration>> heavy_lump_time_constant(const equipment::Kind& kind, const PartsOut& out,
                                                         const MaterialTable& materials, AirMotion motion) {
-  Range<HeatCapacity> sum;
-  Volume volume;
-  for (const PartId& id : kind.heavy_lump) {
-    const equipment::Part* part = equipment::find_part(kind, id);
-    if (!part || out.contains(id)) continue;
-    const materials::Material* row = first_material(*part, materials);
-    volume += total_mass(*part) / (row && row->density ? row->density->value.typical : unknown_density);
-    add(sum, part_capacity(*part, materials));
-  }
-  if (volume <= Volume{}) return std::nullopt;
-  const Length side = std::cbrt(volume.si()) * metre;
-  return time_constant(with_mass_spread(sum), 6 * (side * side), unit_coefficient(side, motion));
+  const auto lump = heavy_lump(kind, out, materials);
+  if (!lump) return std::nullopt;
+  const Length side = std::cbrt(lump->volume.si()) * metre;
+  return time_constant(lump->capacity, 6 * (side * side), unit_coefficient(side, motion));
 }
 
 Temperature lumped_temperature(Temperature start, Temperature air, Duration time_constant, Duration time) {

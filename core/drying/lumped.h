@@ -35,6 +35,10 @@ Range<HeatCapacity> heat_capacity(const equipment::Kind& kind, const PartsOut& o
 Range<Duration> time_constant(const Range<HeatCapacity>& capacity, Area area,
                               const Range<HeatTransferCoefficient>& h);
 
+// Σ m cp of the heavy lump in the oven, as `heat_capacity`. Without one: nothing.
+std::optional<Range<HeatCapacity>> heavy_lump_capacity(const equipment::Kind& kind, const PartsOut& out,
+                                                       const MaterialTable& materials);
+
 // The part of a unit that warms and cools last: its heavy lump as one cube of its mass and mean density, all
 // faces free. The record thermometer belongs on it. Without a heavy lump in the oven: nothing.
 std::optional<Range<Duration>> heavy_lump_time_constant(const equipment::Kind& kind, const PartsOut& out,

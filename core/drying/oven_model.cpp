@@ -15,6 +15,7 @@ constexpr Density fresh_air_density = 1.2 * kilogram_per_cubic_metre;
 constexpr SpecificHeat air_heat = 1007 * joule_per_kilogram_kelvin;
 constexpr SurfaceDensity lining = 7850 * kilogram_per_cubic_metre * millimetre;
 constexpr SpecificHeat lining_heat = 470 * joule_per_kilogram_kelvin;
+constexpr HeatTransferCoefficient inside_film = 9 * watt_per_square_metre_kelvin;
 constexpr double leaks_per_hour = 0.5;
 constexpr double usual_radiant_share = 0.8;
 constexpr double dark = 0.95, dark_emissivity = 0.9;
@@ -41,6 +42,21 @@ OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss) {
       .available = std::min(heat, oven.supply),
       .loss = (loss == Loss::highest ? u.high : u.typical) * area + oven.vent * fresh_air_density * air_heat,
       .own = area * lining * lining_heat + inside_volume(oven) * fresh_air_density * air_heat};
+}
+
+OvenNodes oven_nodes(const shop::Oven& oven, const Wall& wall, Loss loss,
+                     const moist_air::HumidAir& oven_air) {
+  const OvenHeat heat = oven_heat(oven, wall, loss);
+  const Area area = inside_area(oven);
+  const HeatCapacity air = inside_volume(oven) * fresh_air_density * air_heat;
+  const HeatConductance vented = oven.vent * fresh_air_density * air_heat;
+  const HeatConductance inside = inside_film * area, through = heat.loss - vented;
+  // A wall that lets through nearly all the film does has next to no resistance of its own.
+  const HeatConductance outside =
+      HeatConductance::si(1 / std::max(1 / through.si() - 1 / inside.si(), 0.05 / inside.si()));
+  const Density dry = moist_air::density(oven_air) - moist_air::vapour_density(oven_air);
+  return {heat.available,       air, heat.own - air, inside, outside, vented, inside_volume(oven) * dry,
+          fresh_air(oven) * dry};
 }
 
 Temperature reachable(const OvenHeat& oven, Temperature room) {

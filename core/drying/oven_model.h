@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/drying/wall.h"
+#include "core/moist_air/humid_air.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/temperature.h"
 #include "core/shop/shop.h"
@@ -17,12 +18,29 @@ struct OvenHeat {
   HeatCapacity own;      // air and lining
 };
 
+// The same oven in two nodes, its air and its lining, with the air's exchange of moisture.
+struct OvenNodes {
+  Power available;
+  HeatCapacity air, lining;
+  HeatConductance inside;  // from the air to the lining
+  HeatConductance
+      outside;  // from the lining to the room; with `inside` in series it is the loss through the walls
+  HeatConductance vented;  // with the fresh air
+  Mass dry_air;
+  MassFlow fresh;  // of dry air through vent and cracks
+};
+
 // Losses with the wall's typical or its highest coefficient (the safe side for reach and warm-up).
 enum class Loss { typical, highest };
 
 // Wall loss U · A of the inner walls, floor and door included, plus ρ cp of the fresh air (20 °C, 1.2 kg/m³).
 // The lining counts as 1 mm of steel, an estimate; brick and wood store more, which this balance leaves out.
 OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss);
+
+// The film of still air inside is 9 W/(m² K), as in data/ovens/walls.csv; a stirred oven has more, which would only
+// warm the lining sooner. Fresh air is counted at this temperature: the volume a fan moves, thinned by the heat.
+OvenNodes oven_nodes(const shop::Oven& oven, const Wall& wall, Loss loss,
+                     const moist_air::HumidAir& oven_air);
 
 // Where the balance settles with full power, empty and dry:  T = room + P/loss.
 Temperature reachable(const OvenHeat& oven, Temperature room);

@@ -50,8 +50,14 @@ std::optional<DryingBody> body_of(const equipment::Part& part, const materials::
   body.path = {path(thickness.low), path(thickness.typical), path(thickness.high)};
   body.diffusion = *material.diffusion;
   body.isotherm = material.isotherm;
-  body.needed =
-      fourier_for_residual(part.shape, rules.porous_residual) * (body.path.typical * body.path.typical);
+  if (part.shape == Shape::plate && part.dry_depth && *part.dry_depth < body.path.typical)
+    body.layer = *part.dry_depth / body.path.typical;
+  body.needed = fourier_for_residual_of_layer(part.shape, body.layer, rules.porous_residual) *
+                (body.path.typical * body.path.typical);
+  if (material.isotherm != materials::Isotherm::none && material.density) {
+    const Mass all = part.count.value.typical * part.mass_each.value.typical;
+    body.fibre = fibre_share(material.density->value.typical) * all;
+  }
   return body;
 }
 
@@ -71,7 +77,8 @@ OvenPart oven_part(const equipment::Part& part, const equipment::Kind& kind, con
   answer.in_heavy_lump =
       std::find(kind.heavy_lump.begin(), kind.heavy_lump.end(), part.id) != kind.heavy_lump.end();
   answer.target = part.dry_target.value_or(row ? target_of(*row) : DryTarget::deep);
-  answer.asked = part.dry_target.has_value() || answer.target != DryTarget::deep;
+  answer.asked =
+      part.dry_target.has_value() || part.dry_depth.has_value() || answer.target != DryTarget::deep;
   if (answer.target == DryTarget::surface) return answer;
   if (row) answer.body = body_of(part, *row, rules);
   if (!answer.body) answer.unknown = why_unknown(part, row);
@@ -101,6 +108,11 @@ PartsOut usually_out(const equipment::Kind& kind, equipment::ValveChoice valves)
   return out;
 }
 
+double fibre_share(Density density) {
+  constexpr Density packed = 1000 * kilogram_per_cubic_metre, copper = 8900 * kilogram_per_cubic_metre;
+  return std::clamp((1 / density - 1 / copper) / (1 / packed - 1 / copper), 0.0, 1.0);
+}
+
 OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials,
                      const DryRules& rules) {
   OvenPiece piece;
@@ -109,11 +121,13 @@ OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const Mat
   piece.capacity = heat_capacity(kind, out, materials);
   piece.box = equipment::outer_area(kind);
   piece.flow_length = flow_length(kind);
+  piece.opened = kind.usual_way == equipment::CoatingWay::spray_stripped;
   piece.wet_surface = kind.usual_way == equipment::CoatingWay::spray_stripped
                           ? kind.spray_area_stripped.value
                           : kind.spray_area_assembled.value;
   if (piece.wet_surface.typical <= Area{}) piece.wet_surface = piece.box;  // not stated: the box itself
   piece.heavy_still = heavy_lump_time_constant(kind, out, materials, AirMotion::still);
+  piece.heavy_capacity = heavy_lump_capacity(kind, out, materials);
   piece.heavy_moving = heavy_lump_time_constant(kind, out, materials, AirMotion::moving);
   for (const equipment::Part& part : kind.parts) {
     if (out.contains(part.id)) continue;

@@ -25,7 +25,9 @@ struct DryingBody {
   Range<Length> path;  // L of the Fourier number
   materials::MoistureDiffusion diffusion;
   materials::Isotherm isotherm = materials::Isotherm::none;
-  Area needed;  // ∫ D dt until the rule for porous parts is met, at typical thickness
+  Area needed;       // ∫ D dt until the rule for porous parts is met, at typical thickness
+  double layer = 1;  // share of the path, from the surface inwards, that is asked to dry; 1: all of it
+  Mass fibre;        // what holds water in one unit's part; zero where no isotherm is known
 };
 
 // One part that stays in the oven.
@@ -50,8 +52,10 @@ struct OvenPiece {
   Range<HeatCapacity> capacity;
   Area box;
   Length flow_length;
+  bool opened = false;      // out of its case: the air reaches its heavy lump; else only its shell does
   Range<Area> wet_surface;  // that a wipe leaves damp
   std::optional<Range<Duration>> heavy_still, heavy_moving;
+  std::optional<Range<HeatCapacity>> heavy_capacity;  // of its heavy lump, counted in `capacity` too
 
   Range<Duration> time_constant(AirMotion motion) const;
   const std::optional<Range<Duration>>& heavy_time_constant(AirMotion motion) const {
@@ -70,6 +74,10 @@ struct LoadUnits {
 // Parts a usual route takes out before the oven: those to be removed, shields, and valves where the shop
 // takes them out.
 PartsOut usually_out(const equipment::Kind& kind, equipment::ValveChoice valves);
+
+// What of a part's mass is fibre that holds water: all of it up to 1000 kg/m³, packed paper; in a denser part the share x
+// that mixing with copper gives, 1/ρ = x/1000 + (1 − x)/8900. An estimate; weighing one dry and damp settles it.
+double fibre_share(Density density);
 
 // `out` names the parts that are not in the oven; a route may take out more or fewer than usual.
 OvenPiece oven_piece(const equipment::Kind& kind, const PartsOut& out, const MaterialTable& materials,

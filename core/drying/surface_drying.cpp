@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/base/promise.h"
 #include "core/drying/correlations.h"
 #include "core/numerics/roots.h"
 
@@ -52,17 +51,6 @@ Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const mo
       Temperature::celsius(numerics::root_between(surplus, coldest.celsius(), oven_air.celsius(), 1e-6));
   const Mass water = load.area * film * (1000 * kilogram_per_cubic_metre);
   return {.surface = surface, .water = water, .time = water / (both * (saturated(surface) - incoming))};
-}
-
-Duration airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
-                     const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh) {
-  const Density incoming = moist_air::vapour_density(moist_air::brought_to(intake, oven_air));
-  const Density target = moist_air::vapour_density({.temperature = oven_air, .humidity = wanted});
-  DAMPWARD_PROMISE(incoming < target,
-                   "fresh air can only air an oven to a humidity it does not already exceed");
-  const Density first = saturated(surface);
-  if (first <= target) return {};
-  return std::log((first - incoming) / (target - incoming)) * (oven / fresh);
 }
 
 }  // namespace dampward::drying

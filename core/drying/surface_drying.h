@@ -53,11 +53,4 @@ struct Plateau {
 Plateau dry_off(const WetLoad& load, Length film, Temperature oven_air, const moist_air::HumidAir& intake,
                 VolumeFlow fresh);
 
-// Time after which fresh air has brought an oven full of air that was saturated at `surface` temperature down
-// to `wanted` humidity; zero if it is there already.
-//   V/Q ln((ρ_0 − ρ_in)/(ρ_wanted − ρ_in))
-// Promise: the intake brought to the oven's temperature is drier than wanted.
-Duration airing_time(Temperature surface, RelativeHumidity wanted, Temperature oven_air,
-                     const moist_air::HumidAir& intake, Volume oven, VolumeFlow fresh);
-
 }  // namespace dampward::drying

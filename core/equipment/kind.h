@@ -47,6 +47,7 @@ struct Part {
   int open_faces = 0;  // plate: 1 or 2 faces water can leave through
   std::optional<GivenLimit> limit;
   std::optional<DryTarget> dry_target;
+  std::optional<Length> dry_depth;  // plates: dry down to here is enough
   bool traps_damp = false;
   Treatment treatment = Treatment::bare;
   std::vector<std::string> mask;  // what of it is covered: contacts, adjustments, sockets, plug ends

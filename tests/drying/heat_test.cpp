@@ -3,7 +3,6 @@
 
 #include <cmath>
 
-#include "core/drying/heat_up.h"
 #include "core/drying/lumped.h"
 #include "core/drying/oven_model.h"
 #include "sample.h"
@@ -68,90 +67,18 @@ TEST_CASE("parts that are out of the oven take no heat") {
   CHECK((all.typical - less.typical).si() == doctest::Approx(4000));  // 4 kg at 1000 J/(kg K)
 }
 
-TEST_CASE("a load in an oven of 600 W warms as the two-node reckoning says") {
-  // Regression values of an independent reckoning in steps of 1 s with a thermostat of ±1 K: air and lining
-  // 4000 J/K, loss 6 W/K, load 3901 J/K with 3.5 W/K, set 71.1 °C, start 30 °C: 61.46 °C at 30 min, 69.18 °C
-  // at 60, 68 °C at 51.08 min. Our ideal thermostat neither overshoots nor swings, so 0.6 K and 2 min are
-  // allowed.
-  const OvenHeat oven{600 * watt, 6 * watt_per_kelvin, 4000 * joule_per_kelvin};
-  const OvenLump load[] = {{3901 * joule_per_kelvin, 3.5 * watt_per_kelvin, 1, std::nullopt}};
-  const auto warm = heat_up(oven, Temperature::celsius(30), Temperature::celsius(71.1), load);
-  REQUIRE(warm.has_value());
-  const TemperatureCurve& part = warm->whole.front();
-  CHECK(std::abs(part.at(30 * minute).celsius() - 61.46) < 0.6);
-  CHECK(std::abs(part.at(51.08 * minute).celsius() - 68) < 0.6);
-  CHECK(std::abs(part.at(60 * minute).celsius() - 69.18) < 0.6);
-  CHECK(warm->warm_up > 51 * minute);
-  CHECK(part.points().back().temperature >= Temperature::celsius(69.1));
-}
-
-TEST_CASE("with power to spare the load follows the closed form of a body in hot air") {
-  const OvenHeat oven{1000 * kilowatt, 6 * watt_per_kelvin, 100 * joule_per_kelvin};
-  const OvenLump load[] = {{3901 * joule_per_kelvin, 3.5 * watt_per_kelvin, 1, std::nullopt}};
-  const auto warm = heat_up(oven, Temperature::celsius(30), Temperature::celsius(70), load);
-  REQUIRE(warm.has_value());
-  const Duration tau = 3901 / 3.5 * second;
-  for (const TemperatureCurve::Point& point : warm->whole.front().points()) {
-    const Temperature exact =
-        lumped_temperature(Temperature::celsius(30), Temperature::celsius(70), tau, point.time);
-    CHECK(std::abs((point.temperature - exact).in(kelvin)) < 0.4);  // the air needs its first step of 20 s
-  }
-}
-
-TEST_CASE("a mixed load warms as a dull twin in steps of one second says") {
-  const OvenHeat oven{900 * watt, 8 * watt_per_kelvin, 12000 * joule_per_kelvin};
-  const OvenLump load[] = {{6000 * joule_per_kelvin, 4 * watt_per_kelvin, 3, 40 * minute},
-                           {1500 * joule_per_kelvin, 2 * watt_per_kelvin, 2, std::nullopt}};
-  const auto warm = heat_up(oven, Temperature::celsius(28), Temperature::celsius(65), load);
-  REQUIRE(warm.has_value());
-  // The curve is thinned to straight chords, which lie up to 0.3 K below a bending truth: the safe side for drying.
-  const auto near = [](const TemperatureCurve& curve, Duration time, double twin) {
-    const double ours = curve.at(time).celsius();
-    return ours < twin + 0.15 && ours > twin - 0.4;
-  };
-  double air = 28, first = 28, second_kind = 28, heavy = 28;
-  for (int t = 1; t <= 7200; ++t) {
-    const double power = 900 - 8 * (air - 28) - 3 * 4 * (air - first) - 2 * 2 * (air - second_kind);
-    first += (air - first) * 4 / 6000;
-    second_kind += (air - second_kind) * 2 / 1500;
-    heavy += (air - heavy) / 2400;
-    air = std::min(65.0, air + power / 12000);
-    if (t % 600 != 0 || t * second > warm->warm_up) continue;
-    CHECK(near(warm->whole[0], t * second, first));
-    CHECK(near(warm->whole[1], t * second, second_kind));
-    CHECK(near(warm->slow[0], t * second, heavy));
-  }
-}
-
-TEST_CASE("what goes in as heat is what was lost and what is stored") {
-  const OvenHeat oven{600 * watt, 6 * watt_per_kelvin, 4000 * joule_per_kelvin};
-  const OvenLump load[] = {{3901 * joule_per_kelvin, 3.5 * watt_per_kelvin, 1, std::nullopt}};
-  const auto warm = heat_up(oven, Temperature::celsius(30), Temperature::celsius(71.1), load);
-  REQUIRE(warm.has_value());
-  const double stored = 4000 * 41.1 + 3901 * (warm->whole.front().points().back().temperature.celsius() - 30);
-  CHECK(warm->energy.si() > stored);
-  CHECK(warm->energy <= 600 * watt * warm->warm_up * 1.0000001);
-}
-
-TEST_CASE("more units in the oven never warm sooner") {
-  rc::check([] {
-    const double power = *rc::gen::inRange(400, 3000), loss = *rc::gen::inRange(2, 8);
-    const int count = *rc::gen::inRange(1, 8);
-    const OvenHeat oven{power * watt, loss * watt_per_kelvin, 10 * kilojoule / kelvin};
-    const auto time = [&](int units) {
-      const OvenLump load[] = {{6 * kilojoule / kelvin, 5 * watt_per_kelvin, units, 40 * minute}};
-      const auto warm = heat_up(oven, Temperature::celsius(30), Temperature::celsius(60), load);
-      return warm ? warm->warm_up : 100 * hour;
-    };
-    RC_ASSERT(time(count + 1) >= time(count));
-  });
-}
-
 TEST_CASE("an oven whose heat ends below the set point is told so") {
   const OvenHeat oven{100 * watt, 5 * watt_per_kelvin, 4000 * joule_per_kelvin};
   CHECK(reachable(oven, Temperature::celsius(30)).celsius() == doctest::Approx(50));
-  const OvenLump load[] = {{3901 * joule_per_kelvin, 3.5 * watt_per_kelvin, 1, std::nullopt}};
-  CHECK(!heat_up(oven, Temperature::celsius(30), Temperature::celsius(60), load).has_value());
+}
+
+TEST_CASE("the oven in two nodes loses through its walls what the oven in one does") {
+  const OvenHeat one = oven_heat(sample::cabinet(), sample::wall(), Loss::typical);
+  const OvenNodes two =
+      oven_nodes(sample::cabinet(), sample::wall(), Loss::typical, sample::shop_air(60, 15));
+  const double through = 1 / (1 / two.inside.si() + 1 / two.outside.si());
+  CHECK(through + two.vented.si() == doctest::Approx(one.loss.si()));
+  CHECK((two.air + two.lining).si() == doctest::Approx(one.own.si()));
 }
 
 TEST_CASE("an oven draws no more than its supply gives") {

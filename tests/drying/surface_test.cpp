@@ -62,23 +62,6 @@ TEST_CASE("with hardly any fresh air the vapour goes out as fast as the vent car
   CHECK((plateau.water / (flow * gain)) / plateau.time == doctest::Approx(1).epsilon(0.01));
 }
 
-TEST_CASE("fresh air thins the vapour in an oven exponentially") {
-  const auto time = [](double percent) {
-    return airing_time(Temperature::celsius(40), RelativeHumidity::percent(percent), Temperature::celsius(60),
-                       sample::shop_air(), 1 * cubic_metre, 0.1 * cubic_metre_per_minute);
-  };
-  const auto density = [](double celsius, double percent) {
-    return moist_air::vapour_density({Temperature::celsius(celsius), RelativeHumidity::percent(percent)})
-        .si();
-  };
-  const double incoming =
-      moist_air::vapour_density(moist_air::brought_to(sample::shop_air(), Temperature::celsius(60))).si();
-  CHECK(time(30).in(minute) ==
-        doctest::Approx(10 * std::log((density(40, 100) - incoming) / (density(60, 30) - incoming)))
-            .epsilon(1e-6));
-  CHECK(time(60) == Duration{});
-}
-
 TEST_CASE("evaporating water takes the heat the steam table says") {
   // Steam table, from memory: 2501, 2406.7, 2333.8 kJ/kg at 0, 40, 70 °C.
   CHECK(evaporation_heat(Temperature::celsius(0)).si() == doctest::Approx(2501e3));

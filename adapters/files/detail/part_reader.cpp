@@ -111,6 +111,11 @@ Part read_part(const TomlNode& node, const std::string& kind, const PartVocabula
   read_geometry(table, part, pedigree);
   read_given_limit(table, part, words, pedigree);
   part.dry_target = table.choice("dry", dry_words);
+  part.dry_depth = table.quantity<Length>("dry_depth");
+  if (part.dry_depth && (part.shape != Shape::plate || *part.dry_depth <= Length{})) {
+    table.fault("dry_depth", "not a depth above zero in a plate",
+                "shape = \"plate\" with its thickness, or dry = \"deep\" for the whole part");
+  }
   part.traps_damp = table.truth("damp", false);
   if (!table.has("treatment")) table.missing("treatment", "spray, brush, bare, mask or remove");
   part.treatment = table.choice("treatment", treatment_words).value_or(Treatment::bare);
