@@ -8,6 +8,7 @@
 #include "core/line/planner.h"
 #include "core/moist_air/atmosphere.h"
 #include "workbench/detail/drafts.h"
+#include "workbench/detail/mixing_report.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
 #include "workbench/detail/ruling_air.h"
@@ -112,6 +113,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
     }
   }
   plan.stock = stock_needs(planned, paint, daily.stock, last_coat_of(plan.units, plan));
+  plan.mixing = mixing_report(planned, plan.units, paint, daily.stock, plan.clock);
   plan.room = room_report(planned, paint, workshop.shop, peak_of_vapour(timed.problem, timed.answer));
   plan.cautions = cautions_for(plan.units, workshop.hazards);
   plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop.spray, plan);

@@ -16,6 +16,7 @@
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
 #include "core/records/records.h"
+#include "workbench/mixed_pot.h"
 #include "workbench/rule.h"
 
 namespace dampward::workbench {
@@ -121,6 +122,7 @@ struct StockNeed {
   std::vector<LotId> lots;     // in the order to use them: first expired first
   std::vector<LotId> expired;  // there, but past their date by then
   bool is_short = false;
+  Volume to_get;  // before work begins, so that even the worst is covered
 };
 
 struct RoomAir {
@@ -153,6 +155,7 @@ struct Plan {
   std::vector<Refusal> refused;
   std::size_t queued = 0;
   std::vector<StockNeed> stock;
+  std::vector<MixedPot> mixing;  // in order of time
   RoomAir room;
   std::vector<Caution> cautions;
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence

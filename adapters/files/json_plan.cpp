@@ -1,3 +1,4 @@
+#include "adapters/files/detail/json_mixing.h"
 #include "adapters/files/detail/json_what_if.h"
 #include "adapters/files/json_documents.h"
 #include "adapters/files/json_values.h"
@@ -173,6 +174,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                      {"in_stock_l", rounded(need.in_stock.in(litre), 2)},
                      {"lots", texts(need.lots)},
                      {"expired", texts(need.expired)},
+                     {"to_get_l", rounded(need.to_get.in(litre), 2)},
                      {"short", need.is_short}});
   }
   for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
@@ -205,6 +207,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"windows", windows},
                {"lacquer", plan.lacquer_name},
                {"stock", stock},
+               {"mixing", detail::mixing_json(plan.mixing, plan.clock)},
                {"rooms", Json::array({room_json(plan.room)})},
                {"treatments", treated},
                {"warnings", plan.warnings},

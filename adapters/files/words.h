@@ -41,6 +41,15 @@ inline constexpr Word<materials::Method> method_words[] = {{"hand_gun", material
                                                            {"power_gun", materials::Method::power_gun},
                                                            {"brush", materials::Method::brush}};
 
+// The word of a list that stands for a meaning; empty where none does.
+template <class E, std::size_t N>
+std::string_view word_of(const Word<E> (&words)[N], E meaning) {
+  for (const auto& word : words) {
+    if (word.meaning == meaning) return word.word;
+  }
+  return {};
+}
+
 inline const std::vector<std::string> soil_words = {
     "dust", "oil_grease", "fungus", "salts", "corrosion_products", "flux_rosin", "old_lacquer"};
 

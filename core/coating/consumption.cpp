@@ -1,5 +1,9 @@
 #include "core/coating/consumption.h"
 
+#include <algorithm>
+
+#include "core/base/promise.h"
+
 namespace dampward::coating {
 namespace {
 
@@ -21,6 +25,17 @@ const materials::CoatRule* coat_rule(const materials::Lacquer& lacquer, material
   return nullptr;
 }
 
+Range<Length> film_from(Volume ready, Range<Area> area, Range<VolumeShare> solids,
+                        Range<TransferEfficiency> efficiency) {
+  DAMPWARD_PROMISE(area.low > Area{}, "a film lies on some area");
+  const auto built = [&](Area a, VolumeShare s, TransferEfficiency e) {
+    return (s.fraction() * e.fraction()) * (ready / a);
+  };
+  return {built(area.high, solids.low, efficiency.low),
+          built(area.typical, solids.typical, efficiency.typical),
+          built(area.low, solids.high, efficiency.high)};
+}
+
 std::optional<Consumption> consumption(Range<Area> area, const materials::Lacquer& lacquer,
                                        Range<Density> solvent, const Application& application) {
   const materials::CoatRule* rule = coat_rule(lacquer, application.method);
@@ -31,6 +46,11 @@ std::optional<Consumption> consumption(Range<Area> area, const materials::Lacque
   Consumption use;
   use.coats = rule->coats;
   use.film = lacquer.film_wanted.value;
+  use.solids = solids;
+  const auto one_coat = [&](Length film) { return film / static_cast<double>(std::max(1, use.coats)); };
+  use.dry_coat = {one_coat(use.film.low), one_coat(use.film.typical), one_coat(use.film.high)};
+  use.wet_coat = {wet_film(use.dry_coat.low, solids.high), wet_film(use.dry_coat.typical, solids.typical),
+                  wet_film(use.dry_coat.high, solids.low)};
   use.ready = litres(area, use.film, solids, application.efficiency);
   use.lacquer = part_of(use.ready, 1 / (1 + parts));
   use.thinner = part_of(use.ready, parts / (1 + parts));

@@ -21,15 +21,22 @@ inline constexpr Range<TransferEfficiency> brush_efficiency{TransferEfficiency::
 // What coating one unit takes, from the film it shall carry. Low and high bound it; have the high figure ready.
 struct Consumption {
   int coats = 0;
-  Range<Length> film;     // dry, in all
-  Range<Volume> ready;    // as it goes into the gun or on the brush
-  Range<Volume> lacquer;  // of that, as supplied
+  Range<Length> film;                // dry, in all
+  Range<Length> dry_coat, wet_coat;  // of one coat; a comb pressed into the wet film reads the second
+  Range<VolumeShare> solids;         // share of the mix that stays as film, thinner counted
+  Range<Volume> ready;               // as it goes into the gun or on the brush
+  Range<Volume> lacquer;             // of that, as supplied
   Range<Volume> thinner;
   Range<Volume> solvent;  // all of it becomes vapour, landed or not
 };
 
 double thinner_parts(const materials::Lacquer& lacquer, materials::Method method);
 const materials::CoatRule* coat_rule(const materials::Lacquer& lacquer, materials::Method method);
+
+// The dry film that so much mix builds on an area: V · TE · VS / A, the same balance as `litres` read backwards. Low goes with the
+// largest area, the poorest solids and efficiency. Promise: an area above zero.
+Range<Length> film_from(Volume ready, Range<Area> area, Range<VolumeShare> solids,
+                        Range<TransferEfficiency> efficiency);
 
 // `solvent` is the density of the lacquer's volatile part (materials/composition.h). None: the lacquer is not meant for the
 // method. Promise: efficiencies above zero, a lacquer with solids.

@@ -7,6 +7,7 @@
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/coating/mixing.h"
+#include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
 #include "core/room_air/respirator.h"
 
@@ -22,25 +23,16 @@ Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
 
 StockNeed need_of(const std::string& item, const std::string& name, const Range<Volume>& needed,
                   const std::vector<records::StockLot>& stock, Date last_coat) {
-  StockNeed need{item, name, needed, {}, {}, {}, false};
-  std::vector<const records::StockLot*> lots;
+  StockNeed need{item, name, needed, {}, {}, {}, false, {}};
   for (const auto& lot : stock) {
-    const bool expired = lot.expires && *lot.expires < last_coat;
-    if (lot.item != item) continue;
-    if (expired) {
-      need.expired.push_back(lot.lot);
-    } else {
-      lots.push_back(&lot);
-    }
+    if (lot.item == item && !records::usable(lot, last_coat)) need.expired.push_back(lot.lot);
   }
-  std::stable_sort(lots.begin(), lots.end(), [](const auto* a, const auto* b) {
-    return a->expires && (!b->expires || *a->expires < *b->expires);
-  });
-  for (const auto* lot : lots) {
+  for (const auto* lot : records::in_order_of_use(stock, item, last_coat)) {
     need.lots.push_back(lot->lot);
     need.in_stock += lot->amount;
   }
   need.is_short = need.in_stock < needed.typical;
+  need.to_get = std::max(Volume{}, needed.high - need.in_stock);
   return need;
 }
 
@@ -65,6 +57,10 @@ std::string respirator_words(const room_air::RespiratorChoice& choice) {
       return "none is enough: do not spray";
   }
   return "";
+}
+
+std::string litres(Volume volume) {
+  return fixed(volume.in(litre), 1);
 }
 
 std::vector<std::string> texts_of(const std::vector<LotId>& lots) {
@@ -173,14 +169,22 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
   };
   for (const StockNeed& need : plan.stock) {
     if (need.is_short) {
-      say(need.name + " is short: get more before work begins.");
+      say(format("{} is short: {} L in stock, {} to {} L needed. Get {} L more before work begins.",
+                 need.name, litres(need.in_stock), litres(need.needed.low), litres(need.needed.high),
+                 litres(need.to_get)));
     } else if (need.in_stock < need.needed.high) {
-      say(need.name + " may run short: stock covers the usual use, not the worst.");
+      say(format("{} may run short: stock covers the usual use, not the worst. {} L more would.", need.name,
+                 litres(need.to_get)));
     }
     if (!need.expired.empty()) {
       say(format("{}: {} will be past its date before the last coat and is not counted.", need.name,
                  listed(texts_of(need.expired))));
     }
+  }
+  for (const MixedPot& pot : plan.mixing) {
+    if (pot.outlasted)
+      say(format("A coat on {} takes longer than a pot lives: mix it in smaller batches.",
+                 pot.units.front().text));
   }
   if (plan.air.one_reading) {
     say("One reading of the air stands behind the whole plan: read again every 4 h at the work, and plan "
