@@ -221,7 +221,7 @@ class Planner {
   void lateness(int number, Answer& answer) const {
     const Unit& unit = *model_.units[at(number)];
     if (!unit.due) return;
-    Minute finish = 0;
+    Minute finish = -unbounded;
     for (int op : model_.unit_ops[at(number)]) {
       const auto& later = unit.after_due;
       if (!floor_.placed(op)) continue;

@@ -26,6 +26,7 @@ class Checker {
  public:
   Checker(const Problem& problem, const Answer& answer) : problem_(problem), answer_(answer) {
     for (const Placement& placement : answer.placements) at_[placement.operation] = &placement;
+    for (const Fixed& fixed : problem.fixed) fixed_[fixed.operation] = &fixed;
   }
 
   std::vector<std::string> all() {
@@ -35,6 +36,7 @@ class Checker {
     stations();
     gaps();
     ovens();
+    solvent();
     capacities();
     late();
     return broken_;
@@ -44,6 +46,25 @@ class Checker {
   void say(const std::string& rule, const std::string& what) { broken_.push_back(rule + ": " + what); }
 
   bool in_plan(const std::string& id) const { return at_.contains(id); }
+
+  void solvent() {
+    for (const Load& load : problem_.loads) {
+      if (!heat_.contains(load.bake)) continue;
+      const Oven* oven = named(problem_.ovens, oven_of(load)->oven);
+      const Span hot{heat_[load.bake].from, heat_[load.bake].to + oven->cools};
+      for (const Placement& p : answer_.placements) {
+        const Operation* op = named(problem_.operations, p.operation);
+        if (oven->near_solvent && op->solvent && p.start < hot.to && hot.from < p.end + op->clears)
+          say("solvent", p.operation + " beside the hot " + oven->id);
+      }
+    }
+  }
+
+  const OvenStay* oven_of(const Load& load) const {
+    const auto stay = std::find_if(answer_.stays.begin(), answer_.stays.end(),
+                                   [&](const OvenStay& s) { return s.load == load.id; });
+    return stay == answer_.stays.end() ? nullptr : &*stay;
+  }
 
   // All of a unit or nothing, and every unit that is not there has a reason.
   void whole() {
@@ -65,7 +86,12 @@ class Checker {
   void one(const Placement& p) {
     const Operation* op = named(problem_.operations, p.operation);
     if (!op) return say("whole", p.operation + " is not in the problem");
-    if (p.start < 0 || p.end > problem_.horizon) say("span", p.operation + " leaves the horizon");
+    const Fixed* fixed = fixed_.contains(p.operation) ? fixed_[p.operation] : nullptr;
+    if (!fixed && (p.start < 0 || p.end > problem_.horizon)) say("span", p.operation + " leaves the horizon");
+    if (!fixed && p.start < problem_.now) say("past", p.operation + " begins before the present minute");
+    if (fixed && (p.start != fixed->start || p.end != fixed->end || p.people != fixed->people ||
+                  p.station != fixed->station))
+      say("fixed", p.operation + " is moved");
     if (op->attendance != Attendance::attended) {
       if (!p.people.empty()) say("hands", p.operation + " needs no hands");
       if (p.end - p.start != op->length) say("span", p.operation + " has the wrong length");
@@ -142,10 +168,9 @@ class Checker {
   void ovens() {
     std::map<std::pair<std::string, Minute>, int> used;
     for (const Load& load : problem_.loads) {
-      const auto stay = std::find_if(answer_.stays.begin(), answer_.stays.end(),
-                                     [&](const OvenStay& s) { return s.load == load.id; });
+      const OvenStay* stay = oven_of(load);
       if (!in_plan(load.bake)) continue;
-      if (stay == answer_.stays.end() || !has(load.ovens, stay->oven)) {
+      if (!stay || !has(load.ovens, stay->oven)) {
         say("oven", load.id + " has no oven of its own");
         continue;
       }
@@ -168,6 +193,9 @@ class Checker {
         if (++used[{stay->oven, m}] == 2) say("oven", stay->oven + " holds two loads");
       }
       const Oven* oven = named(problem_.ovens, stay->oven);
+      Volume volume{};
+      for (const Member& member : load.members) volume += member.volume;
+      if (oven->volume && volume > *oven->volume) say("oven", load.id + " is too large for " + oven->id);
       for (Minute m = bake.start; m < last; ++m) {
         if (!inside(oven->powered, m)) {
           say("power", stay->oven + " is hot without power");
@@ -222,6 +250,7 @@ class Checker {
   const Problem& problem_;
   const Answer& answer_;
   std::map<std::string, const Placement*> at_;
+  std::map<std::string, const Fixed*> fixed_;
   std::map<std::string, Span> heat_;
   std::vector<std::string> broken_;
 };

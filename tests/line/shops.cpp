@@ -24,7 +24,7 @@ Calendar repeated(const Calendar& day, Minute length, int days) {
 // Builds the planted plan, writing the problem around it.
 class Planter {
  public:
-  Planter(std::uint32_t seed, bool tight) : random_(seed), tight_(tight) {}
+  Planter(std::uint32_t seed, Window window) : random_(seed), window_(window) {}
 
   Problem grow() {
     crew();
@@ -56,7 +56,11 @@ class Planter {
     }
     problem_.stations = {{"booth", between(random_, 1, 2), {"spray"}},
                          {"bench", between(random_, 1, 3), {"bench"}}};
-    problem_.ovens = {{"o0", {{0, 520}}, false, 0, {}, {}}};
+    const bool near = window_ == Window::beside_oven;
+    problem_.ovens = {{"o0", {{0, 520}}, near, near ? between(random_, 0, 30) : 0, 100 * litre, {}}};
+    if (near && between(random_, 0, 1))  // far from the booth, and mostly too small
+      problem_.ovens.push_back({"o1", {{0, 520}}, false, 0, 60 * litre, {}});
+    if (near) clears_ = between(random_, 0, 60);
   }
 
   struct Put {
@@ -97,7 +101,8 @@ class Planter {
     const Minute wait = to.start - from.end;
     Gap gap{name, from.id, to.id, between(random_, 0, static_cast<int>(wait)), std::nullopt};
     if (bounded)
-      gap.longest = wait + between(random_, 0, tight_ ? std::max(0, 19 - static_cast<int>(wait)) : 40);
+      gap.longest = wait + between(random_, 0,
+                                   window_ == Window::tight ? std::max(0, 19 - static_cast<int>(wait)) : 40);
     gaps_.push_back(gap);
   }
 
@@ -106,7 +111,8 @@ class Planter {
   void load(int first, int count) {
     put_.clear();
     const std::string id = "load" + std::to_string(first);
-    Load made{id, {"o0"}, id + ".bake", {}, std::nullopt};
+    Load made{id, {}, id + ".bake", {}, Temperature::celsius(70)};
+    for (const Oven& oven : problem_.ovens) made.ovens.push_back(oven.id);
     std::vector<Put> mine;
     Minute filled = 0;
     std::vector<Put> loadings;
@@ -123,41 +129,65 @@ class Planter {
     std::vector<Operation> operations;
     operations.push_back(operation(bake, "", Attendance::watched, "oven"));
     gaps_.clear();
-    std::vector<std::vector<Put>> chains;
-    Minute last = bake.end;
+    std::vector<Put> unloadings;
+    Minute last = bake.end, cold = 0;
+    const auto unload = [&](const std::string& unit) {
+      const auto out = seat(unit + ".unload", "oven", nullptr, last, between(random_, 2, 6));
+      if (!out) return false;
+      put_.push_back(*out);
+      unloadings.push_back(*out);
+      last = out->end;
+      return true;
+    };
+    // Beside the oven, nobody coats before the last unit is out and the oven cold.
+    if (window_ == Window::beside_oven) {
+      for (int u = first; u < first + count; ++u) {
+        if (!unload("u" + std::to_string(u))) return;
+      }
+      cold = last + problem_.ovens.front().cools;
+    }
     for (int u = first; u < first + count; ++u) {
       const std::string unit = "u" + std::to_string(u);
-      const auto& booth = problem_.stations[0];
-      const auto unload = seat(unit + ".unload", "oven", nullptr, last, between(random_, 2, 6));
-      if (!unload) return;
-      put_.push_back(*unload);
-      last = unload->end;
-      auto coat = seat(unit + ".coat1", "spray", &booth, unload->end + between(random_, 0, 10),
-                       between(random_, 3, 12));
-      if (!coat) return;
-      coat->vapour = 2;
-      put_.push_back(*coat);
-      const Put flash{unit + ".flash", "", "", coat->end, coat->end + between(random_, 5, 20), 1};
-      put_.push_back(flash);
-      auto second = seat(unit + ".coat2", "spray", &booth, flash.end, between(random_, 3, 12));
-      if (!second) return;
-      second->vapour = 2;
-      put_.push_back(*second);
-      operations.push_back(
-          operation(loadings[static_cast<std::size_t>(u - first)], unit, Attendance::attended, "oven"));
-      operations.push_back(operation(*unload, unit, Attendance::attended, "oven"));
-      operations.push_back(operation(*coat, unit, Attendance::attended, "spray"));
-      operations.push_back(operation(flash, unit, Attendance::unattended, ""));
-      operations.push_back(operation(*second, unit, Attendance::attended, "spray"));
-      made.members.push_back({unit + ".load", unit + ".unload", 0, {}, {}, {}, {}});
-      gap("window of " + unit, *unload, *coat, true);
-      gap("flash of " + unit, *coat, flash, true);
-      gap("second coat of " + unit, flash, *second, true);
+      if (window_ != Window::beside_oven && !unload(unit)) return;
+      const std::size_t nth = static_cast<std::size_t>(u - first);
+      if (!chain(unit, unloadings[nth], cold, operations)) return;
+      operations.push_back(operation(loadings[nth], unit, Attendance::attended, "oven"));
+      made.members.push_back({unit + ".load",
+                              unit + ".unload",
+                              hold - between(random_, 0, 20),
+                              30 * litre,
+                              {},
+                              {},
+                              Temperature::celsius(70)});
     }
     peak_ = std::max(peak_, peak());
     problem_.loads.push_back(made);
     problem_.operations.insert(problem_.operations.end(), operations.begin(), operations.end());
     problem_.gaps.insert(problem_.gaps.end(), gaps_.begin(), gaps_.end());
+  }
+
+  // From the oven through both coats, none before `cold`. False: it finds no seat that day.
+  bool chain(const std::string& unit, const Put& unload, Minute cold, std::vector<Operation>& operations) {
+    const auto& booth = problem_.stations[0];
+    auto coat = seat(unit + ".coat1", "spray", &booth, std::max(cold, unload.end + between(random_, 0, 10)),
+                     between(random_, 3, 12));
+    if (!coat) return false;
+    coat->vapour = 2;
+    put_.push_back(*coat);
+    const Put flash{unit + ".flash", "", "", coat->end, coat->end + between(random_, 5, 20), 1};
+    put_.push_back(flash);
+    auto second = seat(unit + ".coat2", "spray", &booth, flash.end, between(random_, 3, 12));
+    if (!second) return false;
+    second->vapour = 2;
+    put_.push_back(*second);
+    operations.push_back(operation(unload, unit, Attendance::attended, "oven"));
+    operations.push_back(operation(*coat, unit, Attendance::attended, "spray"));
+    operations.push_back(operation(flash, unit, Attendance::unattended, ""));
+    operations.push_back(operation(*second, unit, Attendance::attended, "spray"));
+    gap("window of " + unit, unload, *coat, true);
+    gap("flash of " + unit, *coat, flash, true);
+    gap("second coat of " + unit, flash, *second, true);
+    return true;
   }
 
   Operation operation(const Put& put, const std::string& unit, Attendance attendance,
@@ -170,6 +200,8 @@ class Planter {
     op.skill = skill;
     if (!put.station.empty()) op.stations = {put.station};
     if (put.vapour > 0) op.demands = {{"vapour", put.vapour, 0}};
+    op.solvent = put.vapour > 0;
+    op.clears = op.solvent ? clears_ : 0;
     return op;
   }
 
@@ -201,7 +233,8 @@ class Planter {
   }
 
   Random random_;
-  bool tight_;
+  Window window_;
+  Minute clears_ = 0;
   Problem problem_;
   std::vector<Put> put_;
   std::vector<Gap> gaps_;
@@ -271,8 +304,8 @@ void add_unit(Problem& problem, const std::string& id, const std::string& load, 
   found->members.push_back({id + ".load", id + ".unload", 0, {}, {}, {}, {}});
 }
 
-Problem planted(std::uint32_t seed, bool tight) {
-  return Planter(seed, tight).grow();
+Problem planted(std::uint32_t seed, Window window) {
+  return Planter(seed, window).grow();
 }
 
 Problem shuffled(Problem problem, std::uint32_t seed) {

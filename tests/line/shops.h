@@ -16,9 +16,15 @@ Problem small_shop(int days);
 // or to one that is there; the first coat within `window` minutes of the unloading, the second at most 30 after its flash.
 void add_unit(Problem& problem, const std::string& id, const std::string& load, Minute bake, Minute window);
 
+enum class Window {
+  wide,         // longest gaps up to 40 minutes longer than the plan needs
+  tight,        // longest gaps under 20 minutes where the plan allows it
+  beside_oven,  // wide, and the oven may not be hot while anybody coats
+};
+
 // A random shop with at most six units around a plan that keeps every rule; the plan is lost, the shop repeats for many
-// days. `tight`: longest gaps under 20 minutes.
-Problem planted(std::uint32_t seed, bool tight);
+// days.
+Problem planted(std::uint32_t seed, Window window);
 
 // The same problem written down in another order.
 Problem shuffled(Problem problem, std::uint32_t seed);

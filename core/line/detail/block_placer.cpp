@@ -92,8 +92,14 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_ovens(const std::vector<int
 // An operation that finds no place in one order comes sooner in the next.
 std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<int>& ops) {
   std::optional<Failure> first_failure;
+  // Beside the solvent no unit meets the gun before the last is out and the oven cold.
+  std::vector<char> out_first(model_.loads.size(), 0);
+  for (int op : ops) {
+    const int load = model_.ops[at(op)].load;
+    if (load >= 0) out_first[at(load)] = floor_.stands_near_solvent(floor_.oven_of(load));
+  }
   for (int turn = 1; turn <= most_orders && !stopped_; ++turn) {
-    const std::vector<int> order = order_within(model_, ops, pull_);
+    const std::vector<int> order = order_within(model_, ops, pull_, out_first);
     const auto failure = try_order(order);
     if (!failure) {
       load_late(order);
@@ -223,6 +229,11 @@ Unplaced BlockPlacer::told(const Failure& failure) const {
   const std::string& id = model_.ops[at(failure.op)].as_given->id;
   if (stopped_) return {"", id, Obstacle::stopped, "", "planning was stopped before this had its place"};
   if (auto reason = reason_in_itself(model_, failure.op)) return *reason;
+  if (!failure.hot_oven.empty() && !model_.ops[at(failure.op)].as_given->solvent) {
+    return {"", id, Obstacle::solvent, failure.hot_oven,
+            format("{} keeps {} hot, and solvent is in the open beside it whenever there is time for it", id,
+                   failure.hot_oven)};
+  }
   if (!failure.hot_oven.empty()) {
     return {"", id, Obstacle::solvent, failure.hot_oven,
             format("{} has solvent in the open, and {} is never cold long enough in time for it", id,

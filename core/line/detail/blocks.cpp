@@ -102,16 +102,18 @@ void sort_once(std::vector<int>& list) {
 
 std::vector<Block> blocks_of(const Model& model, const std::vector<char>& wanted) {
   const auto want = [&](int op) { return wanted[static_cast<std::size_t>(op)] != 0; };
+  // What is fixed is no part of a block, but ties those that hang on it: who is out of the oven, and who still waits inside.
+  const auto ties = [&](int op) { return want(op) || model.ops[static_cast<std::size_t>(op)].fixed; };
   Unions tied(model.ops.size());
   for (std::size_t i = 0; i < model.ops.size(); ++i) {
     for (const Arc& arc : model.ops[i].after) {
-      if (arc.longest < unbounded && want(arc.from) && want(arc.to)) tied.join(arc.from, arc.to);
+      if (arc.longest < unbounded && ties(arc.from) && ties(arc.to)) tied.join(arc.from, arc.to);
     }
   }
   for (const LoadOps& load : model.loads) {
     for (const auto* list : {&load.loadings, &load.unloadings}) {
       for (int op : *list) {
-        if (want(op) && want(load.bake)) tied.join(op, load.bake);
+        if (ties(op) && ties(load.bake)) tied.join(op, load.bake);
       }
     }
   }
@@ -155,7 +157,8 @@ std::vector<Block> blocks_of(const Model& model, const std::vector<char>& wanted
   return blocks;
 }
 
-std::vector<int> order_within(const Model& model, const std::vector<int>& ops, const std::vector<int>& pull) {
+std::vector<int> order_within(const Model& model, const std::vector<int>& ops, const std::vector<int>& pull,
+                              const std::vector<char>& out_first) {
   std::map<int, int> waiting;  // how many of the block each still waits for
   for (int op : ops) waiting[op] = 0;
   for (int op : ops) {
@@ -179,9 +182,10 @@ std::vector<int> order_within(const Model& model, const std::vector<int>& ops, c
   }
 
   const auto key = [&](int op) {
-    const Role role = model.ops[static_cast<std::size_t>(op)].role;
-    const int stage = role == Role::loading || role == Role::bake ? 0 : 1;
-    return std::tuple(-pulled[op], stage, rank_of(model, op), op);
+    const Op& it = model.ops[static_cast<std::size_t>(op)];
+    const bool out = it.role != Role::plain && out_first[static_cast<std::size_t>(it.load)];
+    const int stage = it.role == Role::loading || it.role == Role::bake ? 0 : 1;
+    return std::tuple(!out, -pulled[op], stage, rank_of(model, op), op);
   };
   using Key = decltype(key(0));
   std::priority_queue<Key, std::vector<Key>, std::greater<>> ready;
@@ -190,7 +194,7 @@ std::vector<int> order_within(const Model& model, const std::vector<int>& ops, c
   }
   std::vector<int> order;
   while (!ready.empty()) {
-    const int op = std::get<3>(ready.top());
+    const int op = std::get<4>(ready.top());
     ready.pop();
     order.push_back(op);
     for (const Arc& arc : model.ops[static_cast<std::size_t>(op)].after) {
