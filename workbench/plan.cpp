@@ -8,7 +8,6 @@
 #include "core/line/planner.h"
 #include "core/moist_air/atmosphere.h"
 #include "workbench/detail/drafts.h"
-#include "workbench/detail/load_recipe.h"
 #include "workbench/detail/mixing_report.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
@@ -136,6 +135,7 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   Plan plan;
   plan.shop = workshop.shop.site.name;
   plan.clock = workshop.shop.site.clock;
+  plan.cost_unit = workshop.shop.costs.unit;
   plan.from = plan.clock.instant(*starts);
   plan.queued = daily->queue.units.size();
 
@@ -174,14 +174,11 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
     }
   }
 
-  const DraftingTable table{workshop, means, *paint, humid_air, plan.air, cases};
+  const RulingAir coating_air = dried(plan.air, workshop.shop.spray, pressure);
+  const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases};
   options.progress("putting units into loads");
   const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
   tell(plan, timed, *paint, *daily, workshop);
-  tell_recipes(plan.loads, timed.drafts, workshop, humid_air);
-  for (const Load& load : plan.loads) {
-    if (!load.split.empty()) plan.warnings.push_back(load.id + ": " + load.recipe);
-  }
   return plan;
 }
 

@@ -48,21 +48,6 @@ struct PartInOven {
   std::string note;                // what stays damp, in plain words; empty where nothing does
 };
 
-// What the units of one kind in a mixed load cost the others.
-struct UnitsCost {
-  std::vector<UnitId> units;
-  Temperature set_without;  // where the oven would stand without them
-  Duration costs;           // so much longer the others are in the oven
-  bool weakest = false;     // they hold the part that allows least
-};
-
-// One of two loads that a mixed one would better be.
-struct SplitOff {
-  std::vector<UnitId> units;
-  Temperature set_point;
-  Duration hold, in_oven;
-};
-
 struct Load {
   std::string id;
   OvenId oven;
@@ -76,9 +61,6 @@ struct Load {
   UnitId weakest_unit;
   PartId weakest_part;
   std::string weakest_name;
-  std::vector<UnitsCost> costs;  // empty where all units are of one kind
-  std::vector<SplitOff> split;   // empty where splitting gains nobody enough
-  std::string recipe;            // the same in words
   std::vector<PartInOven> parts;
   Instant starts, first_out, last_out;
 };
@@ -127,9 +109,22 @@ struct UnitPlan {
   std::vector<std::string> notes;
 };
 
+// A change of the shop that was tried, and lets a refused unit in.
+struct Rung {
+  std::string change;             // as plan --what-if takes it
+  std::string words;              // the same for a person
+  double cost = 0;                // in the shop's own unit
+  bool estimated = false;         // nobody in the shop said what it costs
+  bool with_whole_queue = false;  // tried with everything in the queue; false: with the unit alone
+  Instant done;                   // when the unit would be ready
+  std::vector<UnitId> loses;      // units the plan treats now and would not then
+};
+
 struct Refusal : Barrier {
   UnitId unit;
   KindId kind;
+  std::vector<Rung> ladder = {};   // cheapest first
+  std::string ladder_reason = {};  // why it has no rung
 };
 
 struct StockNeed {
@@ -171,6 +166,7 @@ struct Plan {
   std::vector<Window> windows;
   std::vector<UnitPlan> units;  // treated, in order of the queue's due dates
   std::vector<Refusal> refused;
+  std::string cost_unit;  // of what the rungs of their ladders cost
   std::size_t queued = 0;
   std::vector<StockNeed> stock;
   std::vector<MixedPot> mixing;  // in order of time

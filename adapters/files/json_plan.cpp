@@ -19,28 +19,6 @@ double celsius(Temperature t) {
   return rounded(t.celsius(), 1);
 }
 
-Json costs_json(const workbench::Load& load) {
-  Json all = Json::array();
-  for (const workbench::UnitsCost& cost : load.costs) {
-    all.push_back({{"units", texts(cost.units)},
-                   {"set_point_without_c", celsius(cost.set_without)},
-                   {"costs_h", hours(cost.costs)},
-                   {"weakest", cost.weakest}});
-  }
-  return all;
-}
-
-Json split_json(const workbench::Load& load) {
-  Json all = Json::array();
-  for (const workbench::SplitOff& part : load.split) {
-    all.push_back({{"units", texts(part.units)},
-                   {"set_point_c", celsius(part.set_point)},
-                   {"hold_h", hours(part.hold)},
-                   {"in_oven_h", hours(part.in_oven)}});
-  }
-  return all;
-}
-
 Json load_json(const workbench::Load& load, const Plan& plan) {
   Json parts = Json::array();
   for (const workbench::PartInOven& part : load.parts) {
@@ -71,9 +49,6 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
   if (!load.rule) json["rule_h_reason"] = "the trade's linear rule is not carried below 49 °C or above 71 °C";
   json.update({{"weakest_unit", load.weakest_unit.text},
                {"weakest_part", load.weakest_part.text},
-               {"costs", costs_json(load)},
-               {"split", split_json(load)},
-               {"recipe", load.recipe},
                {"starts_at", iso_text(load.starts, plan.clock)},
                {"first_out_at", iso_text(load.first_out, plan.clock)},
                {"last_out_at", iso_text(load.last_out, plan.clock)},
@@ -178,6 +153,24 @@ Json room_json(const workbench::RoomAir& room) {
   return json;
 }
 
+Json refusal_json(const workbench::Refusal& refusal, const Plan& plan) {
+  Json ladder = Json::array();
+  for (const workbench::Rung& rung : refusal.ladder) {
+    ladder.push_back({{"change", rung.change},
+                      {"words", rung.words},
+                      {"cost", rounded(rung.cost, 2)},
+                      {"cost_unit", plan.cost_unit},
+                      {"cost_estimated", rung.estimated},
+                      {"tried_with", rung.with_whole_queue ? "the whole queue" : "this unit alone"},
+                      {"done_at", iso_text(rung.done, plan.clock)},
+                      {"loses", texts(rung.loses)}});
+  }
+  Json json = {{"unit", refusal.unit.text}, {"kind", refusal.kind.text}, {"rule", word(refusal.rule)},
+               {"reason", refusal.reason},  {"settle", refusal.settle},  {"ladder", ladder}};
+  if (refusal.ladder.empty()) json["ladder_reason"] = refusal.ladder_reason;
+  return json;
+}
+
 }  // namespace
 
 std::string plan_json(const Plan& plan, const Problems& suspicions,
@@ -187,11 +180,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
   for (const auto& window : plan.windows) windows.push_back(window_json(window, plan));
   for (const auto& refusal : plan.refused) {
-    refused.push_back({{"unit", refusal.unit.text},
-                       {"kind", refusal.kind.text},
-                       {"rule", word(refusal.rule)},
-                       {"reason", refusal.reason},
-                       {"settle", refusal.settle}});
+    refused.push_back(refusal_json(refusal, plan));
   }
   for (const auto& need : plan.stock) {
     stock.push_back({{"item", need.item},

@@ -32,7 +32,7 @@ struct ChangedWorkshop {
   Problems warnings;
 };
 
-// No file is touched: the values are put over the folder's own after reading them from disk and before anything is made of them,
+// No file is touched. The changes are made in order: the values are put over the folder's own after reading them from disk and before anything is made of them,
 // so that every check of a file holds. `as_is` is the same folder without changes: parts that no file names are known from
 // it, and its climate serves again unless another weather file is asked for.
 // Short forms: a number for a table that counts (ovens.locker.lamps=3 is its count), and crew.painter=ill (or away), who then

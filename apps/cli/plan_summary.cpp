@@ -59,10 +59,15 @@ Part loads_part(const Plan& plan, const UnitText& units) {
 Part refused_part(const Plan& plan, const UnitText& units) {
   Part part{"NOT SAFE TO TREAT", {}, 2, false, 1};
   for (const auto& refusal : plan.refused) {
-    part.entries.push_back(
-        wrapped(format(" {}: {} To settle it: {}", refusal.unit.text,
-                       units.sentence(sentence(refusal.reason)), units.sentence(sentence(refusal.settle))),
-                page_width, 3));
+    std::string text = format(" {}: {} ", refusal.unit.text, sentence(refusal.reason));
+    if (refusal.ladder.empty()) {
+      text += "To settle it: " + sentence(refusal.settle);
+    } else {
+      const auto& rung = refusal.ladder.front();
+      text += format("Tried, and lets it in: {} ({} {}{}).", rung.words, fixed(rung.cost, 1), plan.cost_unit,
+                     rung.estimated ? ", estimate" : "");
+    }
+    part.entries.push_back(wrapped(units.sentence(text), page_width, 3));
   }
   return part;
 }

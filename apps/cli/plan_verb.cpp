@@ -10,6 +10,7 @@
 #include "apps/cli/plan_summary.h"
 #include "apps/cli/verbs.h"
 #include "apps/cli/what_if_summary.h"
+#include "workbench/ladder.h"
 #include "workbench/plan.h"
 #include "workbench/plan_difference.h"
 
@@ -28,6 +29,22 @@ void show_progress(const std::string& what) {
   if (isatty(STDERR_FILENO) != 0) std::fprintf(stderr, "%s ...\n", what.c_str());
 }
 
+// The folder with a change more than those already asked for.
+workbench::WorkshopWith changer(const std::string& folder, const workbench::Workshop& as_is,
+                                const std::vector<std::string>& asked) {
+  return [folder, &as_is, asked](const std::string& change) -> Result<workbench::Workshop> {
+    const auto first = files::changes_from_text(asked);
+    if (!first) return first.problems();
+    const auto then = files::changes_from_text(std::vector<std::string>{change});
+    if (!then) return then.problems();
+    std::vector<files::Change> changes = *first;
+    changes.insert(changes.end(), then->begin(), then->end());
+    auto changed = files::read_changed_workshop(folder, changes, as_is);
+    if (!changed) return changed.problems();
+    return std::move(changed).value().workshop;
+  };
+}
+
 // The plan of the folder with the changes in its files, beside the plan of the folder as it is.
 Answer what_if(const Call& call, const workbench::Workshop& as_is, const workbench::Plan& before,
                const workbench::PlanOptions& options) {
@@ -39,9 +56,12 @@ Answer what_if(const Call& call, const workbench::Workshop& as_is, const workben
   const auto after = workbench::make_plan(changed->workshop, records, options);
   if (!after) return faulty(call, after.problems());
   const auto difference = workbench::plan_difference(before, *after, changed->changes);
+  workbench::Plan shown = *after;
+  workbench::add_ladders(shown, changed->workshop, records, options,
+                         changer(call.folder, changed->workshop, call.what_if));
   Answer answer;
-  answer.out = call.json ? files::plan_json(*after, changed->warnings, &difference)
-                         : as_page(what_if_summary(before, *after, difference, UnitText(call.units)));
+  answer.out = call.json ? files::plan_json(shown, changed->warnings, &difference)
+                         : as_page(what_if_summary(before, shown, difference, UnitText(call.units)));
   for (const Problem& warning : changed->warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
   if (after->queued > 0 && after->units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
@@ -72,19 +92,21 @@ Answer plan(const Call& call) {
   const auto workshop = files::read_workshop(call.folder);
   if (!workshop) return faulty(call, workshop.problems());
   const files::FolderRecords records(call.folder, *workshop);
-  const auto made = workbench::make_plan(*workshop, records, options);
+  auto made = workbench::make_plan(*workshop, records, options);
   if (!made) return faulty(call, made.problems());
-
   if (interrupted()) return stopped(call);
   if (!call.what_if.empty()) {
     Answer answer = what_if(call, *workshop, *made, options);
     return interrupted() ? stopped(call) : answer;
   }
+  workbench::Plan plan = std::move(made).value();
+  workbench::add_ladders(plan, *workshop, records, options, changer(call.folder, *workshop, {}));
+  if (interrupted()) return stopped(call);
   Answer answer;
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
-  answer.out = call.json ? files::plan_json(*made, proof.warnings)
-                         : as_page(plan_summary(*made, UnitText(call.units)));
-  if (made->queued > 0 && made->units.empty()) answer.code = ExitCode::no_safe_answer;
+  answer.out =
+      call.json ? files::plan_json(plan, proof.warnings) : as_page(plan_summary(plan, UnitText(call.units)));
+  if (plan.queued > 0 && plan.units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
 }
 

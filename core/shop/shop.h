@@ -11,6 +11,7 @@
 #include "core/quantity/range.h"
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
+#include "core/shop/costs.h"
 
 namespace dampward::shop {
 
@@ -89,6 +90,8 @@ struct SprayPlace {
   int ways_out = 1;
   bool shelter_from_dust = false, shelter_from_rain = false;
   bool makeup_air_filtered = false;
+  std::optional<RelativeHumidity>
+      dried_to;  // kept at or under it while lacquer goes on; none: as damp as the day
   std::vector<HeatSource> heat_sources;
 };
 
@@ -140,6 +143,7 @@ struct Shop {
   LacquerId lacquer;        // the one in use
   bool valves_stay = true;  // as masks for their own sockets; false: they come out
   Temperature tape_rating = Temperature::celsius(60);
+  Costs costs;  // of changing it
 };
 
 }  // namespace dampward::shop

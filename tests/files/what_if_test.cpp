@@ -160,3 +160,12 @@ TEST_CASE("whatever is typed as a change is read or refused, and the program liv
     if (!changes) RC_ASSERT(!changes.problems().empty());
   });
 }
+
+TEST_CASE("costs in a unit of one's own are all there, because the usual ones are hours") {
+  CHECK(with({"costs={ lamp = 3 }"}).ok() == false);  // a whole table goes key by key
+  CHECK(with({"costs.lamp=3"}).value().workshop.shop.costs.of(shop::Cost::lamp) == 3);
+  const auto euros = with({"costs.unit=EUR", "costs.lamp=3"});
+  REQUIRE_FALSE(euros.ok());
+  CHECK(euros.problems().size() == shop::cost_rows().size() - 1);
+  CHECK(says(only_problem("costs.lmp=3").next, "lamp"));
+}

@@ -72,6 +72,14 @@ RulingAir air_of(Temperature temperature, Temperature dew_point, Temperature war
 
 }  // namespace
 
+RulingAir dried(const RulingAir& air, const shop::SprayPlace& spray, Pressure pressure) {
+  if (!spray.dried_to) return air;
+  RulingAir dry = air;
+  dry.dew_point = std::min(air.dew_point, moist_air::dew_point({air.warmest, *spray.dried_to, pressure}));
+  dry.humidity = std::min(air.humidity, *spray.dried_to);
+  return dry;
+}
+
 Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings,
                              const exposure::Climate* climate, Instant from, const shop::Site& site,
                              const shop::SprayPlace& spray) {

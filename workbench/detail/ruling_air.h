@@ -24,4 +24,8 @@ Result<RulingAir> ruling_air(const std::vector<records::AirReading>& readings,
                              const exposure::Climate* climate, Instant from, const shop::Site& site,
                              const shop::SprayPlace& spray);
 
+// The air of the spray place where a dryer keeps it at or under a humidity: its dew point is the one this humidity has at the
+// warmest the shop may be, which is the safe side. Without a dryer, or where the day is drier, the same air.
+RulingAir dried(const RulingAir& air, const shop::SprayPlace& spray, Pressure pressure);
+
 }  // namespace dampward::workbench

@@ -11,9 +11,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> table_names = {"site",     "ovens",    "spray",       "guns",
-                                              "crew",     "stations", "instruments", "lacquers",
-                                              "thinners", "cleaners", "materials",   "kinds"};
+const std::vector<std::string> table_names = {"site",      "ovens",       "spray",    "guns",     "crew",
+                                              "stations",  "instruments", "lacquers", "thinners", "cleaners",
+                                              "materials", "kinds",       "costs"};
 
 void check_table_names(const TomlNode& document, Proof& proof) {
   for (const TomlNode& item : document.items) {
@@ -32,7 +32,7 @@ const std::vector<std::string>& shop_table_names() {
 }
 
 bool table_stands_once(std::string_view name) {
-  return name == "site" || name == "spray";
+  return name == "site" || name == "spray" || name == "costs";
 }
 
 const TomlNode* ShopDocument::single(std::string_view name, Proof& proof) const {

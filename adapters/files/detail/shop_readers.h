@@ -22,6 +22,8 @@ void read_ovens(const ShopDocument& document, const workbench::WallTable& walls,
 void read_spray(const ShopDocument& document, shop::Shop& shop, Proof& proof);
 // [crew.*], [stations.*], [instruments.*].
 void read_crew(const ShopDocument& document, shop::Shop& shop, Proof& proof);
+// [costs]; none: all of them as usual.
+void read_costs(const ShopDocument& document, shop::Shop& shop, Proof& proof);
 // [materials.*], put into the table over the shipped ones.
 void read_own_materials(const ShopDocument& document, materials::MaterialTable& table, Proof& proof);
 // [thinners.*], [cleaners.*], [lacquers.*] in this order.

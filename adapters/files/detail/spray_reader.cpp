@@ -22,6 +22,9 @@ constexpr Word<GunKind> gun_words[] = {{"suction_gun", GunKind::suction_gun},
                                        {"aerosol", GunKind::aerosol},
                                        {"brush", GunKind::brush}};
 
+// Refrigerating dryers stop near here (estimate); drier air needs desiccant wheels.
+constexpr double driest = 30;
+
 void read_place(const TomlNode& node, SprayPlace& place, Proof& proof) {
   TableReader table(node, "[spray]", proof);
   place.name = table.text_or("name", "spray place");
@@ -45,6 +48,10 @@ void read_place(const TomlNode& node, SprayPlace& place, Proof& proof) {
   place.shelter_from_dust = table.truth("shelter_dust", false);
   place.shelter_from_rain = table.truth("shelter_rain", false);
   place.makeup_air_filtered = table.truth("makeup_filtered", false);
+  place.dried_to = table.quantity<RelativeHumidity>("dried_to");
+  if (place.dried_to && place.dried_to->percent() < driest) {
+    table.fault("dried_to", "which no dryer of a workshop keeps", format("{} % or more", driest));
+  }
   for (const TomlNode* source : table.tables("heat")) {
     TableReader heat(*source, "heat of [spray]", proof);
     place.heat_sources.push_back(
