@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <functional>
 #include <map>
 
 #include "core/line/planner.h"
@@ -10,9 +12,10 @@
 #include "workbench/detail/shop_line.h"
 
 namespace dampward::workbench::test {
+namespace {
 
-TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
-  const Workshop& workshop = demo_workshop();
+// The timetable problem of the demo's queue in a workshop much like the demo, with its lacquer as changed.
+line::Problem problem_of(const Workshop& workshop, const std::function<void(PaintShop&)>& change) {
   const HandedRecords records = demo_records();
   const moist_air::HumidAir air{Temperature::celsius(25), RelativeHumidity::percent(76)};
   RulingAir ruling{air.temperature,
@@ -22,7 +25,8 @@ TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
                    air.temperature,
                    false,
                    ""};
-  const PaintShop paint = paint_shop(workshop, {air.temperature, air.pressure}).value();
+  PaintShop paint = paint_shop(workshop, {air.temperature, air.pressure}).value();
+  change(paint);
   const route::Means means{workshop.shop,
                            *paint.lacquer,
                            paint.thinner,
@@ -42,10 +46,33 @@ TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
     if (!known.refused) (known.cold ? cold : baked).push_back(&unit);
   }
   const Drafts drafts = draft_all(baked, cold, {workshop, means, paint, air, ruling, cases});
-  const line::Problem problem = shop_line(drafts.units, drafts.loads, workshop.shop, paint, from);
+  return shop_line(drafts.units, drafts.loads, workshop.shop, paint, from);
+}
+
+}  // namespace
+
+TEST_CASE("the demo's timetable breaks no rule a slow checker knows") {
+  const line::Problem problem = problem_of(demo_workshop(), [](PaintShop&) {});
   const line::Answer answer = line::plan(problem).value();
   CHECK(answer.unplaced.empty());
   for (const std::string& violation : line::test::violations(problem, answer)) FAIL_CHECK(violation);
+}
+
+TEST_CASE(
+    "where no part of the lacquer burns, an oven beside the cleaning bench is still kept from the cleaner's "
+    "vapour") {
+  Workshop workshop = demo_workshop();
+  for (auto& oven : workshop.shop.ovens) oven.room = workshop.shop.spray.room;
+  const line::Problem problem = problem_of(workshop, [](PaintShop& paint) {
+    paint.vapour.reset();
+    paint.capacity.reset();
+  });
+  for (const line::Oven& oven : problem.ovens) CHECK_MESSAGE(oven.near_solvent, oven.id);
+  CHECK(std::any_of(problem.operations.begin(), problem.operations.end(),
+                    [](const line::Operation& op) { return op.solvent; }));
+  for (const line::Operation& op : problem.operations) {
+    if (op.solvent) CHECK_MESSAGE(op.clears > 0, op.id);
+  }
 }
 
 }  // namespace dampward::workbench::test

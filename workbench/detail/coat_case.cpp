@@ -144,12 +144,10 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   paint.vapour = room_air::evaporated(paint.worst_for_fire, air);
   paint.limit_factor = shift_factor(workshop.shop);
   paint.closed = closed_place(workshop.shop, *paint.lacquer, paint.thinner);
-  if (paint.vapour) {
-    paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
-    const VapourShare most = paint.capacity->allowed;
-    paint.purge = room_air::purge_time(paint.room, most, VapourShare::fraction(cleared * most.fraction()))
-                      .value_or(purge_without_fan);
-  }
+  if (paint.vapour) paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
+  // Whatever it starts from: the time hangs on the ratio alone.
+  paint.purge = room_air::purge_time(paint.room, VapourShare::fraction(1), VapourShare::fraction(cleared))
+                    .value_or(purge_without_fan);
   return paint;
 }
 

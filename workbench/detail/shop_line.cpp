@@ -216,7 +216,7 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
     problem.stations.push_back({station.id.text, station.places, station.serves});
   }
   for (const shop::Oven& oven : shop.ovens) {
-    const bool near = paint.vapour && near_solvent(oven, shop.spray);
+    const bool near = near_solvent(oven, shop.spray);
     problem.ovens.push_back({oven.id.text, line::calendar_of(oven.powered, clock, from, problem.horizon),
                              near, near ? element_cools + mixing_before_coat : 0,
                              fullest * drying::inside_volume(oven), std::nullopt});
