@@ -8,6 +8,7 @@
 #include "core/line/planner.h"
 #include "core/moist_air/atmosphere.h"
 #include "workbench/detail/drafts.h"
+#include "workbench/detail/load_recipe.h"
 #include "workbench/detail/mixing_report.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
@@ -179,6 +180,10 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   options.progress("putting units into loads");
   const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
   tell(plan, timed, *paint, *daily, workshop);
+  tell_recipes(plan.loads, timed.drafts, workshop, humid_air);
+  for (const Load& load : plan.loads) {
+    if (!load.split.empty()) plan.warnings.push_back(load.id + ": " + load.recipe);
+  }
   return plan;
 }
 

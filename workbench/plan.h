@@ -48,6 +48,21 @@ struct PartInOven {
   std::string note;                // what stays damp, in plain words; empty where nothing does
 };
 
+// What the units of one kind in a mixed load cost the others.
+struct UnitsCost {
+  std::vector<UnitId> units;
+  Temperature set_without;  // where the oven would stand without them
+  Duration costs;           // so much longer the others are in the oven
+  bool weakest = false;     // they hold the part that allows least
+};
+
+// One of two loads that a mixed one would better be.
+struct SplitOff {
+  std::vector<UnitId> units;
+  Temperature set_point;
+  Duration hold, in_oven;
+};
+
 struct Load {
   std::string id;
   OvenId oven;
@@ -61,6 +76,9 @@ struct Load {
   UnitId weakest_unit;
   PartId weakest_part;
   std::string weakest_name;
+  std::vector<UnitsCost> costs;  // empty where all units are of one kind
+  std::vector<SplitOff> split;   // empty where splitting gains nobody enough
+  std::string recipe;            // the same in words
   std::vector<PartInOven> parts;
   Instant starts, first_out, last_out;
 };

@@ -12,6 +12,10 @@ struct PlanDifference;
 struct SelfCheck;
 }  // namespace dampward::workbench
 
+namespace dampward::referee {
+struct Violation;
+}
+
 namespace dampward::files {
 
 // One JSON document each, ended by a newline. Always SI: every number's key ends in its unit, an unknown value is null
@@ -23,6 +27,9 @@ std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = 
                       const workbench::PlanDifference* what_if = nullptr);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
+// The files as named by the person, and what the referee found.
+std::string verify_json(const std::string& problem, const std::string& answer,
+                        const std::vector<referee::Violation>& violations);
 // For verbs whose whole answer is whether something was at fault: `faults[]` and `warnings[]`, either may be empty.
 std::string faults_json(const Problems& faults, const Problems& warnings = {});
 

@@ -19,6 +19,28 @@ double celsius(Temperature t) {
   return rounded(t.celsius(), 1);
 }
 
+Json costs_json(const workbench::Load& load) {
+  Json all = Json::array();
+  for (const workbench::UnitsCost& cost : load.costs) {
+    all.push_back({{"units", texts(cost.units)},
+                   {"set_point_without_c", celsius(cost.set_without)},
+                   {"costs_h", hours(cost.costs)},
+                   {"weakest", cost.weakest}});
+  }
+  return all;
+}
+
+Json split_json(const workbench::Load& load) {
+  Json all = Json::array();
+  for (const workbench::SplitOff& part : load.split) {
+    all.push_back({{"units", texts(part.units)},
+                   {"set_point_c", celsius(part.set_point)},
+                   {"hold_h", hours(part.hold)},
+                   {"in_oven_h", hours(part.in_oven)}});
+  }
+  return all;
+}
+
 Json load_json(const workbench::Load& load, const Plan& plan) {
   Json parts = Json::array();
   for (const workbench::PartInOven& part : load.parts) {
@@ -49,6 +71,9 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
   if (!load.rule) json["rule_h_reason"] = "the trade's linear rule is not carried below 49 °C or above 71 °C";
   json.update({{"weakest_unit", load.weakest_unit.text},
                {"weakest_part", load.weakest_part.text},
+               {"costs", costs_json(load)},
+               {"split", split_json(load)},
+               {"recipe", load.recipe},
                {"starts_at", iso_text(load.starts, plan.clock)},
                {"first_out_at", iso_text(load.first_out, plan.clock)},
                {"last_out_at", iso_text(load.last_out, plan.clock)},

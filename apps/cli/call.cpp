@@ -9,7 +9,7 @@
 namespace dampward::cli {
 namespace {
 
-const std::vector<std::string> verb_names = {"start", "proofread", "plan", "exposure", "selfcheck"};
+const std::vector<std::string> verb_names = {"start", "proofread", "plan", "exposure", "verify", "selfcheck"};
 
 std::vector<std::string> options_of(const CLI::App& verb) {
   std::vector<std::string> names;
@@ -110,6 +110,11 @@ Reading read_call(const std::vector<std::string>& arguments) {
       ->excludes(folder);
   add_units(exposure);
   add_json(exposure);
+
+  CLI::App* verify = app.add_subcommand("verify", "judge a timetable by every rule of its problem");
+  verify->add_option("PROBLEM", call.problem, "a timetable problem, JSON")->required();
+  verify->add_option("ANSWER", call.answer, "an answer to it, JSON")->required();
+  add_json(verify);
 
   CLI::App* selfcheck =
       app.add_subcommand("selfcheck", "hold every model against the published values it rests on");

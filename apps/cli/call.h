@@ -16,6 +16,7 @@ struct Call {
   std::string weather;               // exposure --weather
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
+  std::string problem, answer;       // verify
   bool example = false;              // start --example
   bool json = false;
   UnitSystem units = UnitSystem::metric;

@@ -17,28 +17,39 @@ constexpr double band = thermostat_band.si();
 using Vector = std::array<double, 3>;
 using Matrix = std::array<Vector, 3>;
 
-// Solves A X = B for three right sides and one more, by elimination with pivots.
-void solve(Matrix a, Matrix& b, Vector& c) {
-  for (std::size_t i = 0; i < 3; ++i) {
-    std::size_t pivot = i;
-    for (std::size_t r = i + 1; r < 3; ++r)
-      if (std::abs(a[r][i]) > std::abs(a[pivot][i])) pivot = r;
-    std::swap(a[i], a[pivot]), std::swap(b[i], b[pivot]), std::swap(c[i], c[pivot]);
-    for (std::size_t r = i + 1; r < 3; ++r) {
-      const double factor = a[r][i] / a[i][i];
-      for (std::size_t k = i; k < 3; ++k) a[r][k] -= factor * a[i][k];
-      for (std::size_t k = 0; k < 3; ++k) b[r][k] -= factor * b[i][k];
-      c[r] -= factor * c[i];
-    }
-  }
-  for (std::size_t i = 3; i-- > 0;) {
-    for (std::size_t r = i + 1; r < 3; ++r) {
-      for (std::size_t k = 0; k < 3; ++k) b[i][k] -= a[i][r] * b[r][k];
-      c[i] -= a[i][r] * c[r];
-    }
-    for (std::size_t k = 0; k < 3; ++k) b[i][k] /= a[i][i];
-    c[i] /= a[i][i];
-  }
+// By cofactors: the blocks are the identity and a little more, far from singular.
+Matrix inverse(const Matrix& m) {
+  const auto minor = [&](std::size_t r, std::size_t c) {
+    const std::size_t a = (r + 1) % 3, b = (r + 2) % 3, d = (c + 1) % 3, e = (c + 2) % 3;
+    return m[a][d] * m[b][e] - m[a][e] * m[b][d];
+  };
+  const double whole = m[0][0] * minor(0, 0) + m[0][1] * minor(0, 1) + m[0][2] * minor(0, 2);
+  Matrix answer;
+  for (std::size_t r = 0; r < 3; ++r)
+    for (std::size_t c = 0; c < 3; ++c) answer[c][r] = minor(r, c) / whole;
+  return answer;
+}
+
+Vector operator*(const Matrix& m, const Vector& v) {
+  Vector answer{};
+  for (std::size_t r = 0; r < 3; ++r) answer[r] = m[r][0] * v[0] + m[r][1] * v[1] + m[r][2] * v[2];
+  return answer;
+}
+
+Matrix operator*(const Matrix& a, const Matrix& b) {
+  Matrix answer{};
+  for (std::size_t r = 0; r < 3; ++r)
+    for (std::size_t c = 0; c < 3; ++c)
+      answer[r][c] = a[r][0] * b[0][c] + a[r][1] * b[1][c] + a[r][2] * b[2][c];
+  return answer;
+}
+
+void subtract(Vector& from, const Vector& what) {
+  for (std::size_t r = 0; r < 3; ++r) from[r] -= what[r];
+}
+
+Vector three(const std::vector<double>& values, std::size_t first) {
+  return {values[first], values[first + 1], values[first + 2]};
 }
 
 // Vapour over a wet surface, kg/m³, and how it grows with the temperature (Clausius-Clapeyron).
@@ -77,30 +88,25 @@ Leaving leaving(const UnitNodes& unit, double shell, double film, double air, do
 // (I − γ h J) with the kinds eliminated: what is left couples air, lining and vapour only.
 struct MixedLoad::Work {
   struct Kind {
-    Matrix block, to_border, from_border;  // block⁻¹ · columns kept in to_border
+    Matrix block, to_border,
+        from_border;  // the block's inverse; inverse times its columns to the border; rows back
   };
   std::vector<Kind> kinds;
-  Matrix border{};
+  Matrix border{};  // inverse
 
-  void solve_all(std::vector<double>& right) const {
-    Vector top = {right[0], right[1], right[2]};
-    std::vector<Vector> inner(kinds.size());
+  // `right` becomes the answer.
+  void solve(std::vector<double>& right) const {
+    Vector top = three(right, 0);
     for (std::size_t i = 0; i < kinds.size(); ++i) {
-      Matrix unused{};
-      inner[i] = {right[3 + 3 * i], right[4 + 3 * i], right[5 + 3 * i]};
-      solve(kinds[i].block, unused, inner[i]);
-      for (std::size_t r = 0; r < 3; ++r)
-        for (std::size_t k = 0; k < 3; ++k) top[r] -= kinds[i].from_border[r][k] * inner[i][k];
+      const Vector inner = kinds[i].block * three(right, 3 + 3 * i);
+      subtract(top, kinds[i].from_border * inner);
+      std::copy(inner.begin(), inner.end(), right.begin() + static_cast<std::ptrdiff_t>(3 + 3 * i));
     }
-    Matrix unused{};
-    solve(border, unused, top);
-    for (std::size_t r = 0; r < 3; ++r) right[r] = top[r];
+    top = border * top;
+    std::copy(top.begin(), top.end(), right.begin());
     for (std::size_t i = 0; i < kinds.size(); ++i) {
-      for (std::size_t r = 0; r < 3; ++r) {
-        double value = inner[i][r];
-        for (std::size_t k = 0; k < 3; ++k) value -= kinds[i].to_border[r][k] * top[k];
-        right[3 + 3 * i + r] = value;
-      }
+      const Vector by_border = kinds[i].to_border * top;
+      for (std::size_t r = 0; r < 3; ++r) right[3 + 3 * i + r] -= by_border[r];
     }
   }
 };
@@ -202,30 +208,36 @@ std::vector<double> MixedLoad::stepped(double step, double given_off, Heater hea
                    1 + h * (oven_.inside.si() + oven_.outside.si()) / oven_.lining.si(), 0},
                   {-h * water_air / mass, 0, 1 + h * water_row / mass}}};
   for (Work::Kind& kind : work.kinds) {
-    Vector unused{};
-    solve(kind.block, kind.to_border, unused);
-    for (std::size_t r = 0; r < 3; ++r)
-      for (std::size_t c = 0; c < 3; ++c)
-        for (std::size_t k = 0; k < 3; ++k)
-          work.border[r][c] -= kind.from_border[r][k] * kind.to_border[k][c];
+    kind.block = inverse(kind.block);
+    kind.to_border = kind.block * kind.to_border;
+    const Matrix eliminated = kind.from_border * kind.to_border;
+    for (std::size_t r = 0; r < 3; ++r) subtract(work.border[r], eliminated[r]);
   }
+  work.border = inverse(work.border);
 
   std::vector<double> first(y.size()), second(y.size()), next(y.size());
   derivative(y, given_off, heater, first);
-  work.solve_all(first);
+  work.solve(first);
   for (std::size_t i = 0; i < y.size(); ++i) next[i] = y[i] + step * first[i];
   derivative(next, given_off, heater, second);
   for (std::size_t i = 0; i < y.size(); ++i) second[i] -= 2 * first[i];
-  work.solve_all(second);
+  work.solve(second);
   for (std::size_t i = 0; i < y.size(); ++i) next[i] = y[i] + step * (1.5 * first[i] + 0.5 * second[i]);
   return next;
 }
 
 void MixedLoad::advance(Duration step, MassFlow given_off) {
   // Full power while the air stays below the valve's band at the end of the step, the valve otherwise: in a step that
-  // crosses the corner the air's own heat, which is next to nothing, is all that is misplaced.
-  std::vector<double> next = stepped(step.si(), given_off.si(), Heater::full);
-  if (next[0] > set_ - band) next = stepped(step.si(), given_off.si(), Heater::valve);
+  // crosses the corner the air's own heat, which is next to nothing, is all that is misplaced. Whichever held last is
+  // tried first.
+  const auto holds = [&](const std::vector<double>& next) {
+    return (next[0] > set_ - band) == (heater_ == Heater::valve);
+  };
+  std::vector<double> next = stepped(step.si(), given_off.si(), heater_);
+  if (!holds(next)) {
+    heater_ = heater_ == Heater::full ? Heater::valve : Heater::full;
+    next = stepped(step.si(), given_off.si(), heater_);
+  }
   const double full = oven_.available.si();
   joules_ += step.si() * std::clamp(full * (set_ - next[0]) / band, 0.0, full);
   state_ = std::move(next);

@@ -79,6 +79,7 @@ class MixedLoad {
   Pressure pressure_;
   double room_ = 0, room_ratio_ = 0, set_ = 0;
   std::vector<double> state_;
+  Heater heater_ = Heater::full;
   double joules_ = 0;
 };
 

@@ -192,12 +192,12 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "exposure", "selfcheck"}) {
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "exposure", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 6);
+  CHECK(page.size() == 7);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -216,6 +216,16 @@ TEST_CASE("plan prints the keys of its table and no others") {
 
 TEST_CASE("exposure prints the keys of its table and no others") {
   compare(keys_of_the_page()["exposure"], exposures());
+}
+
+TEST_CASE("verify prints the keys of its table and no others") {
+  const ScratchFolder scratch;
+  const std::string problem = DAMPWARD_SOURCE_DIR "/docs/formats/example-problem.json";
+  std::string answer = whole_text(DAMPWARD_SOURCE_DIR "/docs/formats/example-answer.json");
+  scratch.write("answer.json",
+                answer.replace(answer.find("\"finish_min\": 470"), 17, "\"finish_min\": 471").append("\n"));
+  compare(keys_of_the_page()["verify"],
+          {json_of({"verify", problem, (scratch.path() / "answer.json").string()})});
 }
 
 TEST_CASE("selfcheck prints the keys of its table and no others") {

@@ -109,7 +109,7 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
     const auto answer = drying::bake_load(oven, *wall, std::span(&one, 1), air);
     if (const auto* bake = std::get_if<drying::BakePlan>(&answer)) {
       if (bake->in_oven() <= watched.at(oven.id)) {
-        result.ovens.push_back({&oven, *bake});
+        result.ovens.push_back({&oven, *bake, watched.at(oven.id)});
       } else {
         unwatched = format(
             "the {} would need {} h with power and somebody within call in one stretch; the longest is {} h.",

@@ -25,6 +25,7 @@ inline constexpr Length clearance = 50 * millimetre;
 struct OvenChoice {
   const shop::Oven* oven = nullptr;
   drying::BakePlan alone;
+  Duration watched;  // the longest stretch in which it has power and somebody within call
 };
 
 // Drying without the oven, and what would change that.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <utility>
 
 #include "core/base/promise.h"
 #include "core/drying/oven_model.h"
@@ -22,23 +23,17 @@ Volume load_volume(const std::vector<std::size_t>& units, const Cases& cases) {
   return sum;
 }
 
-Duration alone_in(const KindCase& kind, const shop::Oven& oven) {
-  for (const OvenChoice& choice : kind.ovens) {
-    if (choice.oven == &oven) return choice.alone.in_oven();
-  }
-  return Duration{};
+// The oven's entry in the kind's list; nullptr: it does not bake the kind.
+const OvenChoice* choice_of(const KindCase& kind, const shop::Oven& oven) {
+  const auto found = std::find_if(kind.ovens.begin(), kind.ovens.end(),
+                                  [&](const OvenChoice& c) { return c.oven == &oven; });
+  return found == kind.ovens.end() ? nullptr : &*found;
 }
 
-bool bakes(const KindCase& kind, const shop::Oven& oven) {
-  return std::any_of(kind.ovens.begin(), kind.ovens.end(),
-                     [&](const OvenChoice& c) { return c.oven == &oven; });
-}
+using Pieces = std::vector<drying::LoadUnits>;
 
-// The bake of these units together; nothing where the oven does not bake them as one load.
-std::optional<drying::BakePlan> bake_of(const std::vector<std::size_t>& units, const shop::Oven& oven,
-                                        const Cases& cases, const Workshop& workshop,
-                                        const moist_air::HumidAir& air) {
-  std::vector<drying::LoadUnits> pieces;
+Pieces pieces_of(const std::vector<std::size_t>& units, const Cases& cases) {
+  Pieces pieces;
   for (std::size_t unit : units) {
     const drying::OvenPiece* piece = &cases[unit]->piece;
     const auto known =
@@ -49,6 +44,12 @@ std::optional<drying::BakePlan> bake_of(const std::vector<std::size_t>& units, c
       ++known->count;
     }
   }
+  return pieces;
+}
+
+// The bake of these units together; nothing where the oven does not bake them as one load.
+std::optional<drying::BakePlan> bake_of(const Pieces& pieces, const shop::Oven& oven,
+                                        const Workshop& workshop, const moist_air::HumidAir& air) {
   const drying::Wall* wall = workshop.walls.find(oven.wall);
   DAMPWARD_PROMISE(wall != nullptr, "every oven read from a folder has a known wall");
   const auto answer = drying::bake_load(oven, *wall, pieces, air);
@@ -56,18 +57,43 @@ std::optional<drying::BakePlan> bake_of(const std::vector<std::size_t>& units, c
   return bake == nullptr ? std::nullopt : std::optional(*bake);
 }
 
-// The load with one unit more; nothing where they do not go together.
-std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const Cases& cases,
-                                const Workshop& workshop, const moist_air::HumidAir& air) {
-  if (load.units.size() >= most_units || !bakes(*cases[unit], *load.oven)) return std::nullopt;
-  LoadDraft larger = load;
-  larger.units.push_back(unit);
-  if (load_volume(larger.units, cases) > fullest * drying::inside_volume(*load.oven)) return std::nullopt;
-  const auto bake = bake_of(larger.units, *load.oven, cases, workshop, air);
-  if (!bake) return std::nullopt;
-  for (std::size_t member : larger.units) {
-    if (bake->in_oven() > longest_wait * alone_in(*cases[member], *load.oven)) return std::nullopt;
+// Bakes already asked for: a long queue holds the same few mixtures over and over.
+class Bakes {
+ public:
+  Bakes(const Workshop& workshop, const moist_air::HumidAir& air) : workshop_(workshop), air_(air) {}
+
+  const std::optional<drying::BakePlan>& of(const Pieces& pieces, const shop::Oven& oven) {
+    Key key{&oven, {}};
+    for (const drying::LoadUnits& units : pieces) key.second.emplace_back(units.piece, units.count);
+    std::sort(key.second.begin(), key.second.end());
+    auto known = known_.find(key);
+    if (known == known_.end())
+      known = known_.emplace(std::move(key), bake_of(pieces, oven, workshop_, air_)).first;
+    return known->second;
   }
+
+ private:
+  using Key = std::pair<const shop::Oven*, std::vector<std::pair<const drying::OvenPiece*, int>>>;
+  const Workshop& workshop_;
+  const moist_air::HumidAir& air_;
+  std::map<Key, std::optional<drying::BakePlan>> known_;
+};
+
+// The load with one unit more; nothing where they do not go together.
+std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const Cases& cases, Bakes& bakes) {
+  const OvenChoice* choice = choice_of(*cases[unit], *load.oven);
+  if (load.units.size() >= most_units || choice == nullptr) return std::nullopt;
+  std::vector<std::size_t> units = load.units;
+  units.push_back(unit);
+  if (load_volume(units, cases) > fullest * drying::inside_volume(*load.oven)) return std::nullopt;
+  const auto& bake = bakes.of(pieces_of(units, cases), *load.oven);
+  if (!bake || bake->in_oven() > choice->watched) return std::nullopt;
+  for (std::size_t member : units) {
+    const Duration alone = choice_of(*cases[member], *load.oven)->alone.in_oven();
+    if (bake->in_oven() > longest_wait * alone) return std::nullopt;
+  }
+  LoadDraft larger = load;
+  larger.units = std::move(units);
   larger.bake = *bake;
   return larger;
 }
@@ -76,13 +102,14 @@ std::optional<LoadDraft> joined(const LoadDraft& load, std::size_t unit, const C
 
 std::vector<LoadDraft> draft_loads(const Cases& cases, const Workshop& workshop,
                                    const moist_air::HumidAir& air) {
+  Bakes bakes(workshop, air);
   std::vector<LoadDraft> loads;
   std::map<const shop::Oven*, Duration> busy;
   std::vector<std::size_t> open;  // loads that may still take units, oldest first
   for (std::size_t unit = 0; unit < cases.size(); ++unit) {
     bool placed = false;
     for (auto load = open.begin(); load != open.end(); ++load) {
-      if (auto larger = joined(loads[*load], unit, cases, workshop, air)) {
+      if (auto larger = joined(loads[*load], unit, cases, bakes)) {
         busy[larger->oven] += larger->bake.in_oven() - loads[*load].bake.in_oven();
         loads[*load] = std::move(*larger);
         if (loads[*load].units.size() == most_units) open.erase(load);
@@ -110,7 +137,7 @@ std::vector<LoadDraft> halved(const LoadDraft& load, const Cases& cases, const W
   const auto middle = load.units.begin() + static_cast<std::ptrdiff_t>((load.units.size() + 1) / 2);
   std::vector<LoadDraft> halves;
   for (const auto& units : {std::vector(load.units.begin(), middle), std::vector(middle, load.units.end())}) {
-    const auto bake = bake_of(units, *load.oven, cases, workshop, air);
+    const auto bake = bake_of(pieces_of(units, cases), *load.oven, workshop, air);
     DAMPWARD_PROMISE(bake.has_value(), "part of a load bakes wherever the whole does");
     halves.push_back({load.id + (halves.empty() ? "a" : "b"), load.oven, units, *bake});
   }
