@@ -42,40 +42,53 @@ struct Tried {
   Plan plan;
 };
 
-// Tries changes, each once.
+// Plans changed shops, each once.
 class Trial {
  public:
   Trial(const records::RecordStore& records, const PlanOptions& options, const WorkshopWith& with,
-        const LadderLimits& limits, bool whole_queue)
-      : records_(records), options_(options), with_(with), left_(limits.plans), whole_queue_(whole_queue) {
+        const LadderLimits& limits, bool short_queue)
+      : records_(records),
+        options_(options),
+        with_(with),
+        alone_left_(limits.alone),
+        whole_left_(short_queue ? limits.whole : 0) {
     options_.progress = [](const std::string&) {};
   }
 
-  bool goes_on() const { return left_ > 0 && options_.keep_going(); }
-  bool whole_queue() const { return whole_queue_; }
+  bool goes_on() const { return alone_left_ > 0 && options_.keep_going(); }
 
-  // Null where the files cannot hold the change.
-  const Tried* tried(const std::string& change, const UnitId& unit) {
-    const std::string key = whole_queue_ ? change : unit.text + ": " + change;
-    const auto known = known_.find(key);
-    if (known != known_.end()) return known->second ? &*known->second : nullptr;
-    std::optional<Tried>& tried = known_[key];
-    auto workshop = with_(change);
-    if (!workshop) return nullptr;
-    --left_;
-    auto plan = whole_queue_ ? make_plan(*workshop, records_, options_)
-                             : make_plan(*workshop, OneUnit(records_, unit), options_);
-    if (plan) tried = Tried{std::move(workshop).value(), std::move(plan).value()};
-    return tried ? &*tried : nullptr;
+  // With one unit alone. Null where the files cannot hold the change.
+  const Tried* alone(const std::string& change, const UnitId& unit) {
+    return tried(alone_[unit.text + ": " + change], change, OneUnit(records_, unit), alone_left_);
+  }
+  // With the whole queue. Null too where no more such plans are to be made.
+  const Tried* whole(const std::string& change) {
+    return tried(whole_[change], change, records_, whole_left_);
   }
 
  private:
+  // A trial that was made; nothing in it where the files cannot hold the change.
+  using Kept = std::optional<std::optional<Tried>>;
+
+  const Tried* tried(Kept& kept, const std::string& change, const records::RecordStore& records,
+                     std::size_t& left) {
+    if (!kept) {
+      if (left == 0) return nullptr;
+      --left;
+      kept.emplace();
+      auto workshop = with_(change);
+      if (!workshop) return nullptr;
+      auto plan = make_plan(*workshop, records, options_);
+      if (plan) *kept = Tried{std::move(workshop).value(), std::move(plan).value()};
+    }
+    return *kept ? &**kept : nullptr;
+  }
+
   const records::RecordStore& records_;
   PlanOptions options_;
   const WorkshopWith& with_;
-  std::size_t left_;
-  bool whole_queue_;
-  std::map<std::string, std::optional<Tried>> known_;
+  std::size_t alone_left_, whole_left_;
+  std::map<std::string, Kept> alone_, whole_;
 };
 
 // Changes on top of one another, and what they cost together.
@@ -140,13 +153,15 @@ class Climb {
         continue;
       ++tries;
       const std::string change = change_of(step);
-      const Tried* tried = trial_.tried(change, refusal.unit);
+      const Tried* tried = trial_.alone(change, refusal.unit);
       if (tried == nullptr) continue;
+      const Tried* whole =
+          row_of(tried->plan.units, refusal.unit) == nullptr ? nullptr : trial_.whole(change);
+      if (whole != nullptr) tried = whole;
       if (const UnitPlan* unit = row_of(tried->plan.units, refusal.unit)) {
         found.insert(step.families);
-        refusal.ladder.push_back({change, step.words, step.cost, step.estimated, trial_.whole_queue(),
-                                  unit->done,
-                                  trial_.whole_queue() ? lost(as_is_, tried->plan) : std::vector<UnitId>{}});
+        refusal.ladder.push_back({change, step.words, step.cost, step.estimated, whole != nullptr, unit->done,
+                                  whole != nullptr ? lost(as_is_, whole->plan) : std::vector<UnitId>{}});
       } else if (const Refusal* again = row_of(tried->plan.refused, refusal.unit)) {
         if (!met.insert(barrier(*again)).second) continue;
         if (next.empty()) next = again->reason;
@@ -185,13 +200,14 @@ void add_ladders(Plan& plan, const Workshop& workshop, const records::RecordStor
                  const PlanOptions& options, const WorkshopWith& with, const LadderLimits& limits) {
   if (plan.refused.empty()) return;
   const Plan as_is = plan;
-  Trial trial(records, options, with, limits, plan.queued <= limits.whole_queue);
+  const bool short_queue = plan.queued <= limits.whole_queue;
+  Trial trial(records, options, with, limits, short_queue);
   Climb climb(as_is, workshop.shop.costs, limits, trial);
   std::vector<const Refusal*> climbed;
   for (Refusal& refusal : plan.refused) {
     // Of a long queue the units of one kind share what was found for the first of them.
     const auto same = std::find_if(climbed.begin(), climbed.end(), [&](const Refusal* other) {
-      return !trial.whole_queue() && other->kind == refusal.kind && other->rule == refusal.rule &&
+      return !short_queue && other->kind == refusal.kind && other->rule == refusal.rule &&
              other->what == refusal.what;
     });
     if (same != climbed.end()) {
