@@ -178,8 +178,10 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   const RulingAir coating_air = dried(plan.air, workshop.shop.spray, pressure);
   const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases};
   options.progress("putting units into loads");
-  const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
+  Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
   tell(plan, timed, *paint, *daily, workshop);
+  plan.problem = std::move(timed.problem);
+  plan.answer = std::move(timed.answer);
   tell_recipes(plan.loads, timed.drafts, workshop, humid_air);
   for (const Load& load : plan.loads) {
     if (!load.split.empty()) plan.warnings.push_back(load.id + ": " + load.recipe);

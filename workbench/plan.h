@@ -11,6 +11,8 @@
 #include "core/base/result.h"
 #include "core/equipment/kind.h"
 #include "core/hazards/hazard.h"
+#include "core/line/answer.h"
+#include "core/line/problem.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/range.h"
 #include "core/quantity/shares.h"
@@ -191,6 +193,8 @@ struct Plan {
   RoomAir room;
   std::vector<Caution> cautions;
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence
+  line::Problem problem;              // what the timetable had to keep, and
+  line::Answer answer;                // where it put everything
 };
 
 struct PlanOptions {

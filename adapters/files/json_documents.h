@@ -5,6 +5,11 @@
 
 #include "core/base/problem.h"
 
+namespace dampward::line {
+struct Answer;
+struct Problem;
+}  // namespace dampward::line
+
 namespace dampward::workbench {
 struct ExposureReport;
 struct Plan;
@@ -22,11 +27,14 @@ namespace dampward::files {
 // beside a reason, times are ISO 8601 with offset. docs/cli.md names every key.
 std::string start_json(const std::string& folder, const std::vector<std::string>& files);
 // `suspicions` are what the files' reader finds odd but usable; `what_if` is what sets this plan apart from that of the folder
-// as it stands, null where nobody asked.
+// as it stands, null where nobody asked. Promise of the caller: the referee finds no rule broken; a plan that breaks one is
+// never told.
 std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {},
                       const workbench::PlanDifference* what_if = nullptr);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
+// What came of a timetable problem, without the placements: those are in the answer's own file.
+std::string solve_json(const line::Problem& problem, const line::Answer& answer);
 // The files as named by the person, and what the referee found.
 std::string verify_json(const std::string& problem, const std::string& answer,
                         const std::vector<referee::Violation>& violations);

@@ -252,6 +252,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"warnings", plan.warnings},
                {"suspicions", problems_json(suspicions)},
                {"cautions", cautions},
+               {"violations", Json::array()},
                {"faults", Json::array()}};
   if (what_if != nullptr) json["what_if"] = detail::what_if_json(*what_if, plan.clock);
   return document(json);

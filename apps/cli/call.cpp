@@ -100,8 +100,16 @@ Reading read_call(const std::vector<std::string>& arguments) {
                    "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
       ->type_name("PATH=VALUE")
       ->allow_extra_args(false);
+  plan->add_option("--problem", call.problem, "write the timetable problem there, as JSON")
+      ->type_name("FILE");
+  plan->add_option("--answer", call.answer, "write the timetable itself there, as JSON")->type_name("FILE");
   add_units(plan);
   add_json(plan);
+
+  CLI::App* solve = app.add_subcommand("solve", "plan a timetable problem (docs/formats/timetable.md)");
+  solve->add_option("PROBLEM", call.problem, "the problem, a JSON file")->required();
+  solve->add_option("--answer", call.answer, "write the timetable there, as JSON")->type_name("FILE");
+  add_json(solve);
 
   CLI::App* exposure = app.add_subcommand("exposure", "what a climate does to stored equipment");
   CLI::Option* folder = exposure->add_option("DIR", call.folder, "a shop folder that names its weather file");

@@ -16,7 +16,7 @@ struct Call {
   std::string weather;               // exposure --weather
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
-  std::string problem, answer;       // verify
+  std::string problem, answer;       // solve, verify: files; plan --problem, --answer: to be written
   bool example = false;              // start --example
   bool json = false;
   UnitSystem units = UnitSystem::metric;

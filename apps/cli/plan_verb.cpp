@@ -6,6 +6,7 @@
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
+#include "apps/cli/judged.h"
 #include "apps/cli/page_text.h"
 #include "apps/cli/plan_summary.h"
 #include "apps/cli/verbs.h"
@@ -55,6 +56,7 @@ Answer what_if(const Call& call, const workbench::Workshop& as_is, const workben
   const files::FolderRecords records(call.folder, changed->workshop);
   const auto after = workbench::make_plan(changed->workshop, records, options);
   if (!after) return faulty(call, after.problems());
+  if (const auto broken = broken_timetable(call, texts_of(after->problem, after->answer))) return *broken;
   const auto difference = workbench::plan_difference(before, *after, changed->changes);
   workbench::Plan shown = *after;
   workbench::add_ladders(shown, changed->workshop, records, options,
@@ -95,6 +97,9 @@ Answer plan(const Call& call) {
   auto made = workbench::make_plan(*workshop, records, options);
   if (!made) return faulty(call, made.problems());
   if (interrupted()) return stopped(call);
+  const TimetableTexts texts = texts_of(made->problem, made->answer, iso_text(made->from, made->clock));
+  if (const auto broken = broken_timetable(call, texts)) return *broken;
+  if (const auto failed = unwritten(call, texts)) return *failed;
   if (!call.what_if.empty()) {
     Answer answer = what_if(call, *workshop, *made, options);
     return interrupted() ? stopped(call) : answer;

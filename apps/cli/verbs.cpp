@@ -18,6 +18,7 @@ Answer answer(const Call& call) {
   if (call.verb == "proofread") return proofread(call);
   if (call.verb == "plan") return plan(call);
   if (call.verb == "exposure") return exposure(call);
+  if (call.verb == "solve") return solve(call);
   if (call.verb == "verify") return verify(call);
   DAMPWARD_PROMISE(call.verb == "selfcheck", "a call that was read names a known verb");
   return selfcheck(call);

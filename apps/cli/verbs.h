@@ -10,6 +10,7 @@ Answer start(const Call& call);
 Answer proofread(const Call& call);
 Answer plan(const Call& call);
 Answer exposure(const Call& call);
+Answer solve(const Call& call);
 Answer verify(const Call& call);
 Answer selfcheck(const Call& call);
 

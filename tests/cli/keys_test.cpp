@@ -192,12 +192,13 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "exposure", "verify", "selfcheck"}) {
+  for (const char* heading :
+       {"Faults", "start", "proofread", "plan", "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 7);
+  CHECK(page.size() == 8);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -226,6 +227,31 @@ TEST_CASE("verify prints the keys of its table and no others") {
                 answer.replace(answer.find("\"finish_min\": 470"), 17, "\"finish_min\": 471").append("\n"));
   compare(keys_of_the_page()["verify"],
           {json_of({"verify", problem, (scratch.path() / "answer.json").string()})});
+}
+
+TEST_CASE("solve prints the keys of its table and no others, and its answer is kept apart") {
+  const ScratchFolder scratch;
+  // One unit late, one that nobody can do.
+  std::string text = R"({"format": "dampward timetable problem", "version": 1, "horizon_min": 100,
+    "units": [{"id": "u", "due_min": 5}, {"id": "v"}],
+    "operations": [{"id": "u.test", "unit": "u", "length_min": 20, "skill": "test"},
+                   {"id": "v.test", "unit": "v", "length_min": 20, "skill": "sing"}],
+    "people": [{"id": "tester", "skills": ["test"], "shifts": [[0, 60]]}]})";
+  scratch.write("problem.json", text);
+  const std::string problem = (scratch.path() / "problem.json").string();
+  const std::string answer = (scratch.path() / "answer.json").string();
+  compare(keys_of_the_page()["solve"], {json_of({"solve", problem, "--answer", answer})});
+  CHECK(json_of({"verify", problem, answer})["violations"].empty());
+}
+
+TEST_CASE("a plan's problem and answer, written down, are sound and solve to the same answer") {
+  const DemoShop demo;
+  const std::string problem = demo.path("p.json").string(), answer = demo.path("a.json").string(),
+                    again = demo.path("b.json").string();
+  json_of({"plan", demo.folder(), "--problem", problem, "--answer", answer});
+  CHECK(json_of({"verify", problem, answer})["violations"].empty());
+  json_of({"solve", problem, "--answer", again});
+  CHECK(whole_text(answer) == whole_text(again));
 }
 
 TEST_CASE("selfcheck prints the keys of its table and no others") {

@@ -1,0 +1,42 @@
+#include "adapters/files/json_documents.h"
+#include "adapters/files/text_file.h"
+#include "adapters/files/timetable_json.h"
+#include "apps/cli/interrupt.h"
+#include "apps/cli/judged.h"
+#include "apps/cli/page_text.h"
+#include "apps/cli/verbs.h"
+#include "core/base/format.h"
+#include "core/line/planner.h"
+
+namespace dampward::cli {
+namespace {
+
+std::vector<std::string> summary(const line::Problem& problem, const line::Answer& answer) {
+  std::vector<std::string> lines{format("{} of {} operations have a place; the last ends in minute {}.",
+                                        answer.placements.size(), problem.operations.size(), answer.finish)};
+  for (const line::Lateness& late : answer.late)
+    lines.push_back(format("late: {} is ready in minute {}, due in {}", late.unit, late.finish, late.due));
+  for (const line::Unplaced& out : answer.unplaced)
+    lines.push_back(format("no place: {}: {}", out.unit.empty() ? out.operation : out.unit, out.reason));
+  return lines;
+}
+
+}  // namespace
+
+Answer solve(const Call& call) {
+  const auto text = files::read_text(call.problem, call.problem);
+  if (!text) return faulty(call, text.problems());
+  const auto problem = files::read_problem(*text, call.problem);
+  if (!problem) return faulty(call, problem.problems());
+  const auto solved = line::plan(*problem, {[] { return !interrupted(); }});
+  if (!solved) return faulty(call, solved.problems());
+  const TimetableTexts texts = texts_of(*problem, *solved);
+  if (const auto broken = broken_timetable(call, texts)) return *broken;
+  if (const auto failed = unwritten(call, texts)) return *failed;
+  Answer answer;
+  answer.out = call.json ? files::solve_json(*problem, *solved) : as_page(summary(*problem, *solved));
+  if (!problem->operations.empty() && solved->placements.empty()) answer.code = ExitCode::no_safe_answer;
+  return answer;
+}
+
+}  // namespace dampward::cli
