@@ -1,6 +1,7 @@
 #include "core/line/detail/block_placer.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <map>
 
 #include "core/base/format.h"
@@ -20,6 +21,15 @@ constexpr int most_orders = 6;
 // After so many moves of one operation, it moves by at least a quarter of an hour.
 constexpr int patient_moves = 60;
 constexpr Minute stride = 15;
+
+// From 0 to 3, the same on every machine: the last two bits of the splitmix64 mix (Steele, Lea and Flood 2014).
+int shuffled(int turn, int op) {
+  std::uint64_t z =
+      (static_cast<std::uint64_t>(turn) << 32U) + static_cast<std::uint64_t>(op) + 0x9e3779b97f4a7c15U;
+  z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9U;
+  z = (z ^ (z >> 27U)) * 0x94d049bb133111ebU;
+  return static_cast<int>((z ^ (z >> 31U)) & 3U);
+}
 
 }  // namespace
 
@@ -89,7 +99,7 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_ovens(const std::vector<int
   return std::nullopt;
 }
 
-// An operation that finds no place in one order comes sooner in the next.
+// An operation that finds no place in one order comes sooner in the next; then come shuffled orders, where asked for.
 std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<int>& ops) {
   std::optional<Failure> first_failure;
   // Beside the solvent no unit meets the gun before the last is out and the oven cold.
@@ -98,7 +108,8 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<in
     const int load = model_.ops[at(op)].load;
     if (load >= 0) out_first[at(load)] = floor_.stands_near_solvent(floor_.oven_of(load));
   }
-  for (int turn = 1; turn <= most_orders && !stopped_; ++turn) {
+  const int last = most_orders + shuffled_orders_;
+  for (int turn = 1; turn <= last && !stopped_; ++turn) {
     const std::vector<int> order = order_within(model_, ops, pull_, out_first);
     const auto failure = try_order(order);
     if (!failure) {
@@ -106,11 +117,15 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<in
       break;
     }
     if (!first_failure) first_failure = failure;
-    if (failure->hopeless || turn == most_orders || ops.size() == 1) {
+    if (failure->hopeless || turn == last || ops.size() == 1) {
       for (int op : ops) pull_[at(op)] = 0;
       return first_failure;
     }
-    pull_[at(failure->op)] = turn;
+    if (turn < most_orders) {
+      pull_[at(failure->op)] = turn;
+    } else {
+      for (int op : ops) pull_[at(op)] = shuffled(turn, op);
+    }
   }
   for (int op : ops) pull_[at(op)] = 0;
   return stopped_ ? first_failure.value_or(Failure{ops.front(), std::nullopt, true, {}})

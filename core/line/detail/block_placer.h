@@ -22,6 +22,8 @@ class BlockPlacer {
   // Nothing: the block stands. Else nothing of it does, and this is the operation that found no place, and why.
   std::optional<Unplaced> place(const std::vector<int>& ops);
   bool stopped() const { return stopped_; }
+  // Tries so many more orders, shuffled, where those that follow from the failures lead nowhere.
+  void try_more_orders(int orders) { shuffled_orders_ = orders; }
 
  private:
   struct Failure {
@@ -47,6 +49,7 @@ class BlockPlacer {
   std::vector<int> pull_;
   std::vector<Minute> floor_from_;  // by operation: no sooner than this (raised while a block is tried)
   bool stopped_ = false;
+  int shuffled_orders_ = 0;
 };
 
 }  // namespace dampward::line::detail

@@ -195,6 +195,14 @@ void Model::rank_units() {
   for (std::size_t i = 0; i < first.size(); ++i) rank[at(first[i])] = static_cast<int>(i);
 }
 
+void Model::put_ahead(const std::vector<std::string>& first) {
+  for (std::size_t i = 0; i < units.size(); ++i) {
+    const auto it = std::find(first.begin(), first.end(), units[i]->id);
+    if (it != first.end())
+      rank[i] = static_cast<int>(it - first.end());  // below nought, where no other rank is
+  }
+}
+
 std::string Model::name_of(const Arc& arc) const {
   if (arc.gap >= 0) {
     const std::string& name = problem.gaps[static_cast<std::size_t>(arc.gap)].name;

@@ -66,6 +66,8 @@ struct Model {
   std::vector<int> rank;  // of each unit: 0 goes first (begun, due minute, priority, weight, id)
   std::vector<std::vector<int>> unit_ops;
 
+  // These units go first, in this order, whatever their urgency.
+  void put_ahead(const std::vector<std::string>& units);
   // The number of the operation with this id. Promise of the caller: there is one.
   int operation(std::string_view id) const;
   // What an arc is called in a reason.
