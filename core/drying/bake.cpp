@@ -24,10 +24,10 @@ std::string stays_wet(const OvenPart& part, const PartBake& outcome) {
   if (!part.unknown.empty()) return part.unknown + ": weigh one before and after a bake";
   if (outcome.dryness == Dryness::dry) return {};
   return format(
-      "its surface is dry, but up to {} % of what could leave stays inside; for a winding, insulation "
-      "readings that rise and "
-      "then stay steady decide",
-      whole(100 * *outcome.residual));
+      "its surface is dry, but of what could leave its inside only {} % does, and up to {} % stays inside; "
+      "for a "
+      "winding, insulation readings that rise and then stay steady decide",
+      whole(100 * (1 - *outcome.residual)), whole(100 * *outcome.residual));
 }
 
 PartBake first_words(const OvenPiece& piece, const OvenPart& part, Temperature peak) {

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <utility>
 
-#include "core/drying/mixed_load.h"
 #include "core/drying/seam_water.h"
 #include "core/drying/sorbing_body.h"
 #include "core/drying/surface_drying.h"
@@ -169,7 +168,7 @@ class Run {
       const moist_air::HumidAir& shop_air, const RunSettings& settings)
       : load_(load),
         settings_(settings),
-        oven_(model(oven, wall, load, shop_air, settings)),
+        oven_(mixed_load(oven, wall, load, shop_air, settings)),
         seams_(seam_time(load, oven, settings.air, shop_air, settings.side)),
         shells_(load.size()),
         inners_(load.size()) {
@@ -193,15 +192,6 @@ class Run {
   }
 
  private:
-  static MixedLoad model(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
-                         const moist_air::HumidAir& shop_air, const RunSettings& settings) {
-    std::vector<UnitNodes> units;
-    for (const LoadUnits& each : load) units.push_back(nodes_of(each, oven, settings.air, settings.side));
-    const Loss loss = settings.side == Side::safe ? Loss::highest : Loss::typical;
-    const auto settled = moist_air::brought_to(shop_air, settings.air);
-    return MixedLoad(oven_nodes(oven, wall, loss, settled), std::move(units), shop_air, settings.air);
-  }
-
   bool wet() const {
     for (std::size_t i = 0; i < oven_.size(); ++i)
       if (oven_.wet(i)) return true;
@@ -358,6 +348,15 @@ class Run {
 };
 
 }  // namespace
+
+MixedLoad mixed_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
+                     const moist_air::HumidAir& shop_air, const RunSettings& settings) {
+  std::vector<UnitNodes> units;
+  for (const LoadUnits& each : load) units.push_back(nodes_of(each, oven, settings.air, settings.side));
+  const Loss loss = settings.side == Side::safe ? Loss::highest : Loss::typical;
+  const auto settled = moist_air::brought_to(shop_air, settings.air);
+  return MixedLoad(oven_nodes(oven, wall, loss, settled), std::move(units), shop_air, settings.air);
+}
 
 std::optional<LoadRun> run_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
                                 const moist_air::HumidAir& shop_air, const RunSettings& settings) {

@@ -4,6 +4,7 @@
 #include <span>
 #include <vector>
 
+#include "core/drying/mixed_load.h"
 #include "core/drying/oven_piece.h"
 #include "core/drying/part_drying.h"
 #include "core/drying/wall.h"
@@ -44,6 +45,10 @@ struct RunSettings {
   Duration at_least;       // go on until then, that the residuals be those of a longer bake
   Duration at_least_hold;  // a hold no shorter than this
 };
+
+// The heat and water of such a run before its first step, for whoever takes it through another way.
+MixedLoad mixed_load(const shop::Oven& oven, const Wall& wall, std::span<const LoadUnits> load,
+                     const moist_air::HumidAir& shop_air, const RunSettings& settings);
 
 // Heat and water of a mixed load together (`mixed_load.h`), each part's inside along its own node's temperature with its
 // surface at rest with the oven's air, whose vapour comes from films and parts (`sorbing_body.h`). A part's inside counts as

@@ -172,7 +172,7 @@ void MixedLoad::derivative(const std::vector<double>& y, double given_off, Heate
 }
 
 std::vector<double> MixedLoad::stepped(double step, double given_off, Heater heater) const {
-  static const double gamma = 1 - std::sqrt(0.5);
+  constexpr double gamma = 0.2928932188134524;  // 1 − 1/√2
   const std::vector<double>& y = state_;
   const double h = gamma * step;
   Work work;
