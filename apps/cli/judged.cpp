@@ -23,6 +23,7 @@ std::optional<Answer> broken_timetable(const Call& call, const TimetableTexts& t
   answer.err = "Our own mistake, please report it: the timetable breaks its rules, so it is not shown.\n";
   if (!found) {
     for (const Problem& problem : found.problems()) answer.err += to_text(problem) + "\n";
+    if (call.json) answer.out = files::faults_json(found.problems());
     return answer;
   }
   answer.err += violation_text(*found);
