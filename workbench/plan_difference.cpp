@@ -149,7 +149,7 @@ void compare_work(const Plan& before, const Plan& after, PlanDifference& differe
   for (const auto& [person, time] : hands_on(before)) both[person].before = time;
   for (const auto& [person, time] : hands_on(after)) both[person].after = time;
   for (const auto& [person, time] : both) {
-    if (differ(time.before, time.after)) difference.work.push_back({person, time});
+    if (differ(time.before.in(hour), time.after.in(hour), 0.1)) difference.work.push_back({person, time});
   }
 }
 

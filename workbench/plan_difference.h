@@ -104,7 +104,7 @@ struct PlanDifference {
 };
 
 // Figures count as moved where a reader would see it, once rounded to 0.1 K, 1 min, 0.01 L, 0.1 % of the flammable limit, 0.01 of the
-// exposure index, 0.1 m³/min.
+// exposure index, 0.1 m³/min, 0.1 h of hands-on work.
 PlanDifference plan_difference(const Plan& before, const Plan& after, std::vector<ChangedValue> changes);
 
 }  // namespace dampward::workbench

@@ -80,7 +80,10 @@ std::vector<Input> inputs() {
 // "flash" of a step "r1.flash2": items of a list may go by such a word.
 std::string word_of(const Json& item) {
   if (!item.is_object() || !item.contains("id") || !item.at("id").is_string()) return "";
-  return std::regex_replace(item.at("id").get<std::string>(), std::regex("^.*\\.|\\d+$"), "");
+  std::string word = item.at("id");
+  word.erase(0, word.rfind('.') + 1);
+  word.erase(word.find_last_not_of("0123456789") + 1);
+  return word;
 }
 
 // What an item of a list is about, so that it is found again wherever it stands.
