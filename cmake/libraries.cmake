@@ -17,6 +17,7 @@ else()
     pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
     find_package(nlohmann_json 3.11 REQUIRED)  # home: adapters/files
     find_package(date REQUIRED)  # home: adapters/files
+    find_package(OpenSSL 3 REQUIRED COMPONENTS Crypto)  # home: adapters/files
     find_package(CLI11 2.1 REQUIRED)  # home: apps/cli
   endif()
 endif()

@@ -5,11 +5,14 @@
 #include <tuple>
 
 #include "core/base/format.h"
+#include "core/history/history.h"
 #include "core/line/planner.h"
 #include "core/moist_air/atmosphere.h"
 #include "workbench/detail/drafts.h"
+#include "workbench/detail/happened.h"
 #include "workbench/detail/load_recipe.h"
 #include "workbench/detail/mixing_report.h"
+#include "workbench/detail/moved_steps.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
 #include "workbench/detail/ruling_air.h"
@@ -24,12 +27,14 @@ struct DailyRecords {
   records::Queue queue;
   std::vector<records::StockLot> stock;
   std::vector<records::AirReading> air;
+  std::vector<history::Event> log;
 };
 
 Result<DailyRecords> read_records(const records::RecordStore& store) {
   const auto queue = store.queue();
   const auto stock = store.stock();
   const auto air = store.air();
+  const auto log = store.log();
   Problems problems;
   const auto gather = [&](const auto& result) {
     if (!result.ok()) problems.insert(problems.end(), result.problems().begin(), result.problems().end());
@@ -37,8 +42,9 @@ Result<DailyRecords> read_records(const records::RecordStore& store) {
   gather(queue);
   gather(stock);
   gather(air);
+  gather(log);
   if (!problems.empty()) return problems;
-  return DailyRecords{*queue, *stock, *air};
+  return DailyRecords{*queue, *stock, *air, *log};
 }
 
 // First due first, then priority, then serial: the order of the file does not count.
@@ -80,6 +86,65 @@ Timetable timetable(Drafts drafts, const DraftingTable& table, Instant from, con
   }
 }
 
+// What the log tells up to `at`.
+Result<history::History> history_until(const std::vector<history::Event>& log, Instant at,
+                                       const WallClock& clock) {
+  Problems problems;
+  for (const history::Event& event : log) {
+    if (event.at <= at) continue;
+    problems.push_back({event.place,
+                        format("{} at {}, later than --at {}", name_of(event), iso_text(event.at, clock),
+                               iso_text(at, clock)),
+                        "a log that ends by the time planned at",
+                        "Plan at a later time, or correct the event if its time is wrong."});
+  }
+  if (!problems.empty()) return problems;
+  return history::read_history(log);
+}
+
+// The timetable from `at` on: what has begun stays, the rest finds its place anew. Loads that nothing has gone into yet are
+// halved like those of a new plan where they find no time.
+Result<Timetable> timetable_on(Happened& happened, const Timetable& before, const history::History& history,
+                               const DraftingTable& table, Instant from, const PlanOptions& options) {
+  const line::Minute now = std::max<line::Minute>(0, line::minute_after(*options.at, from));
+  for (;;) {
+    options.progress("timetable from what has happened");
+    line::Problem problem =
+        shop_line(happened.drafts.units, happened.drafts.loads, table.workshop.shop, table.paint, from, now);
+    fix_happened(problem, happened, history, table.workshop.shop, before.answer, from, now);
+    auto answer = line::plan(problem, {options.keep_going});
+    if (!answer) {
+      Problems problems = answer.problems();
+      for (Problem& wrong : problems) wrong.place = {"log.jsonl"};
+      return problems;
+    }
+    if (!answer->unplaced.empty() && options.keep_going()) {
+      Halving halving = halve_unplaced(happened.drafts, *answer, table, begun_loads(happened));
+      if (halving.changed) {
+        happened.drafts = std::move(halving.drafts);
+        for (UnitDraft& unit : happened.drafts.units) {
+          // Loads are drafted afresh; units dried cold are carried over as they stand.
+          if (!unit.kind->cold) put_rework(unit.route, happened.steps.at(unit.queued->serial));
+        }
+        continue;
+      }
+    }
+    return Timetable{happened.drafts, std::move(problem), std::move(answer).value()};
+  }
+}
+
+// A unit that has begun and finds no time within a gap has most likely missed its window: how to say so.
+void say_how_to_note(Plan& plan, const Happened& happened) {
+  for (Refusal& refusal : plan.refused) {
+    const auto steps = happened.steps.find(refusal.unit);
+    if (steps == happened.steps.end() || steps->second.records.empty() ||
+        refusal.rule != rule_of(line::Obstacle::gap))
+      continue;
+    refusal.settle = "If its time has run out, note it (--kind window_missed --unit " + refusal.unit.text +
+                     ") and plan again: the way on is then planned.";
+  }
+}
+
 Date last_coat_of(const std::vector<UnitPlan>& units, const Plan& plan) {
   Instant last = plan.from;
   for (const UnitPlan& unit : units) {
@@ -117,7 +182,18 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.mixing = mixing_report(planned, plan.units, paint, daily.stock, plan.clock);
   plan.room = room_report(planned, paint, workshop.shop, peak_of_vapour(timed.problem, timed.answer));
   plan.cautions = cautions_for(plan.units, workshop.hazards);
+  plan.problem = timed.problem;
+  plan.answer = timed.answer;
   plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop.spray, plan);
+}
+
+// Recipes of the loads, with a warning for each that would be better split.
+void tell_how_loads_mix(Plan& plan, const Drafts& drafts, const Workshop& workshop,
+                        const moist_air::HumidAir& air) {
+  tell_recipes(plan.loads, drafts, workshop, air);
+  for (const Load& load : plan.loads) {
+    if (!load.split.empty()) plan.warnings.push_back(load.id + ": " + load.recipe);
+  }
 }
 
 }  // namespace
@@ -178,14 +254,28 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   const RulingAir coating_air = dried(plan.air, workshop.shop.spray, pressure);
   const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases};
   options.progress("putting units into loads");
-  Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
-  tell(plan, timed, *paint, *daily, workshop);
-  plan.problem = std::move(timed.problem);
-  plan.answer = std::move(timed.answer);
-  tell_recipes(plan.loads, timed.drafts, workshop, humid_air);
-  for (const Load& load : plan.loads) {
-    if (!load.split.empty()) plan.warnings.push_back(load.id + ": " + load.recipe);
+  const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
+  if (!options.at) {
+    tell(plan, timed, *paint, *daily, workshop);
+    tell_how_loads_mix(plan, timed.drafts, workshop, humid_air);
+    return plan;
   }
+  plan.at = options.at;
+  const auto history = history_until(daily->log, *options.at, plan.clock);
+  if (!history) return history.problems();
+  auto happened = as_happened(timed.drafts, *history, table);
+  if (!happened) return happened.problems();
+  Happened as_it_went = std::move(happened).value();
+  const auto timed_on = timetable_on(as_it_went, timed, *history, table, plan.from, options);
+  if (!timed_on) return timed_on.problems();
+  tell(plan, *timed_on, *paint, *daily, workshop);
+  tell_how_loads_mix(plan, timed_on->drafts, workshop, humid_air);
+  plan.warnings.insert(plan.warnings.begin(), as_it_went.doubts.begin(), as_it_went.doubts.end());
+  say_how_to_note(plan, as_it_went);
+  plan.rework = as_it_went.rework;
+  plan.moved = moved_steps(report_units(timed.drafts.loads, timed.drafts.units,
+                                        placed_operations(timed.answer), plan.clock, plan.from),
+                           plan, *history);
   return plan;
 }
 

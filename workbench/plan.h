@@ -19,6 +19,7 @@
 #include "core/quantity/temperature.h"
 #include "core/records/records.h"
 #include "workbench/mixed_pot.h"
+#include "workbench/rework.h"
 #include "workbench/rule.h"
 
 namespace dampward::workbench {
@@ -195,16 +196,22 @@ struct Plan {
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence
   line::Problem problem;              // what the timetable had to keep, and
   line::Answer answer;                // where it put everything
+  std::optional<Instant> at;          // planned on from what happened until then; none: the log is not asked
+  std::vector<MovedStep> moved;       // against the plan without the log; empty without `at`
+  std::vector<Rework> rework;         // for every setback in the log; empty without `at`
 };
 
 struct PlanOptions {
-  std::optional<LocalTime> from;                           // none: the queue's own start
+  std::optional<LocalTime> from;  // none: the queue's own start
+  // Fixes what the log says has begun by then and plans the rest from then on; none: as if nothing had happened.
+  std::optional<Instant> at;
   std::function<bool()> keep_going = [] { return true; };  // false: stop as soon as it is safe to
   std::function<void(const std::string&)> progress = [](const std::string&) {};
 };
 
 // The treatment plan for everything in the queue. The same workshop, records and options give the same plan.
-// Problems: the records cannot be read, or there is no start date anywhere.
+// Problems: the records cannot be read, or there is no start date anywhere; with `at`, an event later than it, or a log that
+// contradicts itself or the routes of its units.
 Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& records,
                        const PlanOptions& options);
 

@@ -5,6 +5,10 @@
 
 #include "core/base/problem.h"
 
+namespace dampward::history {
+struct Event;
+}
+
 namespace dampward::line {
 struct Answer;
 struct Problem;
@@ -31,6 +35,7 @@ std::string start_json(const std::string& folder, const std::vector<std::string>
 // never told.
 std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {},
                       const workbench::PlanDifference* what_if = nullptr);
+std::string note_json(const history::Event& event, const std::string& hash);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

@@ -1,4 +1,5 @@
 #include "adapters/files/detail/json_mixing.h"
+#include "adapters/files/detail/json_rework.h"
 #include "adapters/files/detail/json_what_if.h"
 #include "adapters/files/json_documents.h"
 #include "adapters/files/json_values.h"
@@ -254,6 +255,11 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"cautions", cautions},
                {"violations", Json::array()},
                {"faults", Json::array()}};
+  if (plan.at) {
+    json["at"] = iso_text(*plan.at, plan.clock);
+    json["moved"] = detail::moved_json(plan);
+    json["rework"] = detail::rework_json(plan);
+  }
   if (what_if != nullptr) json["what_if"] = detail::what_if_json(*what_if, plan.clock);
   return document(json);
 }

@@ -9,13 +9,16 @@
 #include "adapters/files/detail/daily_records.h"
 #include "adapters/files/detail/put_changes.h"
 #include "adapters/files/detail/shop_readers.h"
+#include "adapters/files/event_log.h"
 #include "adapters/files/shipped.h"
 #include "adapters/files/text_file.h"
 #include "adapters/files/weather.h"
 #include "adapters/files/what_if.h"
 #include "core/base/format.h"
 #include "core/base/text.h"
+#include "core/history/history.h"
 #include "core/shop/faults.h"
+#include "workbench/log_names.h"
 
 namespace dampward::files {
 namespace {
@@ -214,6 +217,10 @@ Result<std::vector<records::AirReading>> FolderRecords::air() const {
   return read_air(folder_);
 }
 
+Result<std::vector<history::Event>> FolderRecords::log() const {
+  return read_log(folder_);
+}
+
 Result<Workshop> read_workshop(const fs::path& folder) {
   Proof proof;
   Reading reading = read_everything(folder, proof);
@@ -244,9 +251,20 @@ Proof proofread(const fs::path& folder) {
     if (!result.ok())
       proof.faults.insert(proof.faults.end(), result.problems().begin(), result.problems().end());
   };
-  add(read_queue(folder, known, &proof.warnings));
+  const auto queue = read_queue(folder, known, &proof.warnings);
+  add(queue);
   add(read_stock(folder, known, &proof.warnings));
   add(read_air(folder, &proof.warnings));
+  const auto log = read_log(folder);
+  add(log);
+  if (!log) return proof;
+  add(history::read_history(*log));
+  // What has left the shop since is no fault of the log, but a unit or person misspelt looks the same.
+  if (!queue || !proof.faults.empty()) return proof;
+  for (const history::Event& event : *log) {
+    for (const Problem& doubt : workbench::unknown_names(event, reading.workshop, *queue))
+      proof.warnings.push_back(doubt);
+  }
   return proof;
 }
 

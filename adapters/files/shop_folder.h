@@ -14,7 +14,8 @@ namespace dampward::files {
 // at once. No file is ever written.
 Result<workbench::Workshop> read_workshop(const std::filesystem::path& folder);
 
-// The daily records of a shop folder: queue.csv, stock.csv, air.csv. A missing queue is a fault; no stock and no air are empty.
+// The daily records of a shop folder: queue.csv, stock.csv, air.csv, log.jsonl. A missing queue is a fault; no stock, air and
+// log are empty.
 // Each call reads the file anew.
 class FolderRecords final : public records::RecordStore {
  public:
@@ -25,6 +26,7 @@ class FolderRecords final : public records::RecordStore {
   Result<records::Queue> queue() const override;
   Result<std::vector<records::StockLot>> stock() const override;
   Result<std::vector<records::AirReading>> air() const override;
+  Result<std::vector<history::Event>> log() const override;
 
  private:
   struct Known;

@@ -9,7 +9,8 @@
 namespace dampward::cli {
 namespace {
 
-const std::vector<std::string> verb_names = {"start", "proofread", "plan", "exposure", "verify", "selfcheck"};
+const std::vector<std::string> verb_names = {"start",    "proofread", "plan",   "note",
+                                             "exposure", "solve",     "verify", "selfcheck"};
 
 std::vector<std::string> options_of(const CLI::App& verb) {
   std::vector<std::string> names;
@@ -96,6 +97,10 @@ Reading read_call(const std::vector<std::string>& arguments) {
   plan->add_option("--from", call.from,
                    "when work starts, e.g. \"2026-11-30 07:00\" (default: the queue's own start)")
       ->type_name("TIME");
+  plan->add_option(
+          "--at", call.at,
+          "plan on from what the log says until then: what has begun stays, the rest is planned anew")
+      ->type_name("TIME");
   plan->add_option("--what-if", call.what_if,
                    "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
       ->type_name("PATH=VALUE")
@@ -110,6 +115,26 @@ Reading read_call(const std::vector<std::string>& arguments) {
   solve->add_option("PROBLEM", call.problem, "the problem, a JSON file")->required();
   solve->add_option("--answer", call.answer, "write the timetable there, as JSON")->type_name("FILE");
   add_json(solve);
+
+  CLI::App* note = app.add_subcommand("note", "write down what happened, at the end of the folder's log");
+  note->add_option("DIR", call.folder, "the shop folder")->required();
+  note->add_option("--kind", call.kind, "what happened, e.g. step_finished (docs/formats/events.md)")
+      ->required()
+      ->type_name("KIND");
+  note->add_option("--by", call.by, "who notes it, an id of the crew")->required()->type_name("PERSON");
+  note->add_option("--at", call.at, "when it happened, e.g. \"2026-11-30 09:20\"")
+      ->required()
+      ->type_name("TIME");
+  note->add_option("--unit", call.unit, "serial of the unit it is about")->type_name("SERIAL");
+  note->add_option("--step", call.step, "id of the step, as in the plan's JSON: r1.coat1")->type_name("STEP");
+  note->add_option("--oven", call.oven, "id of the oven it is about")->type_name("OVEN");
+  note->add_option("--person", call.person, "who it is about, or who did the step (default: --by)")
+      ->type_name("PERSON");
+  note->add_option("--data", call.data, "what its kind holds beside, e.g. '{\"why\": \"rain\"}'")
+      ->type_name("JSON");
+  note->add_option("--corrects", call.corrects, "id of the earlier event it stands in for")
+      ->type_name("EVENT");
+  add_json(note);
 
   CLI::App* exposure = app.add_subcommand("exposure", "what a climate does to stored equipment");
   CLI::Option* folder = exposure->add_option("DIR", call.folder, "a shop folder that names its weather file");

@@ -148,6 +148,33 @@ Part air_part(const Plan& plan, const UnitText& units) {
   return part;
 }
 
+// What the log moved: units thrown back first, then the steps in order of time.
+Part log_part(const Plan& plan, const UnitText& units) {
+  if (!plan.at) return {};
+  Part part{
+      format("PLANNED ON FROM {} {}  ({} steps moved, {} units thrown back)", date_text(*plan.at, plan.clock),
+             clock_text(plan.clock.local(*plan.at)), plan.moved.size(), plan.rework.size()),
+      {},
+      3,
+      false,
+      1};
+  for (const auto& rework : plan.rework) {
+    const auto& way = rework.ways[rework.chosen];
+    part.entries.push_back(
+        wrapped(units.sentence(format(" {}: {}. It adds {} h, {} min of hands.", rework.unit.text, way.words,
+                                      fixed(way.added.in(hour), 1), fixed(way.crew.in(minute), 0))),
+                page_width, 3));
+  }
+  for (const auto& step : plan.moved) {
+    part.entries.push_back(
+        wrapped(format(" {} {}: {} instead of {}. {}", step.unit.text, step.step,
+                       day_and_clock(step.now, plan.clock), day_and_clock(step.was, plan.clock), step.why),
+                page_width, 3));
+  }
+  if (part.entries.empty()) part.entries.push_back({" Nothing moved."});
+  return part;
+}
+
 std::vector<std::string> head(const Plan& plan, const UnitText& units) {
   const auto late = std::count_if(plan.units.begin(), plan.units.end(), is_late);
   const auto cold =
@@ -202,10 +229,10 @@ std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room
 std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   std::vector<std::string> lines = head(plan, units);
   const std::string last = "Every part, person, time and caution: the same command with --json.";
-  const std::vector<Part> parts = {loads_part(plan, units),   refused_part(plan, units),
-                                   no_heat_part(plan, units), late_part(plan),
-                                   tight_part(plan, units),   stock_part(plan, units),
-                                   air_part(plan, units),     cautions_part(plan, units)};
+  const std::vector<Part> parts = {
+      loads_part(plan, units),   log_part(plan, units), refused_part(plan, units),
+      no_heat_part(plan, units), late_part(plan),       tight_part(plan, units),
+      stock_part(plan, units),   air_part(plan, units), cautions_part(plan, units)};
   const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const Part& part = parts[i];

@@ -93,6 +93,11 @@ Answer plan(const Call& call) {
   if (!proof.faults.empty()) return faulty(call, proof.faults);
   const auto workshop = files::read_workshop(call.folder);
   if (!workshop) return faulty(call, workshop.problems());
+  if (!call.at.empty()) {
+    const auto at = time_option("--at", call.at, workshop->shop.site.clock);
+    if (!at) return faulty(call, at.problems());
+    options.at = *at;
+  }
   const files::FolderRecords records(call.folder, *workshop);
   auto made = workbench::make_plan(*workshop, records, options);
   if (!made) return faulty(call, made.problems());

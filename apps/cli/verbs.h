@@ -1,7 +1,9 @@
 #pragma once
 
 #include "apps/cli/call.h"
+#include "core/base/civil_time.h"
 #include "core/base/problem.h"
+#include "core/base/result.h"
 
 namespace dampward::cli {
 
@@ -9,6 +11,7 @@ namespace dampward::cli {
 Answer start(const Call& call);
 Answer proofread(const Call& call);
 Answer plan(const Call& call);
+Answer note(const Call& call);
 Answer exposure(const Call& call);
 Answer solve(const Call& call);
 Answer verify(const Call& call);
@@ -19,5 +22,8 @@ Answer answer(const Call& call);
 
 // Faults of the input as an answer: told on standard error, and as the one JSON document where that was asked for.
 Answer faulty(const Call& call, const Problems& problems);
+
+// "2026-11-30 09:20" on the shop's clock, or with Z or an offset; the problem names the option.
+Result<Instant> time_option(const std::string& option, const std::string& written, const WallClock& clock);
 
 }  // namespace dampward::cli

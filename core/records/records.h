@@ -8,6 +8,7 @@
 #include "core/base/id.h"
 #include "core/base/problem.h"
 #include "core/base/result.h"
+#include "core/history/event.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
@@ -58,6 +59,8 @@ class RecordStore {
   virtual Result<Queue> queue() const = 0;
   virtual Result<std::vector<StockLot>> stock() const = 0;
   virtual Result<std::vector<AirReading>> air() const = 0;
+  // What happened, in the order it was noted; whoever keeps no log has none.
+  virtual Result<std::vector<history::Event>> log() const { return std::vector<history::Event>{}; }
 };
 
 }  // namespace dampward::records

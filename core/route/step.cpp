@@ -62,6 +62,12 @@ std::string code_word(StepCode code) {
       return "retest";
     case StepCode::recheck:
       return "recheck";
+    case StepCode::let_dry:
+      return "let_dry";
+    case StepCode::strip_off:
+      return "strip_off";
+    case StepCode::stripped_free:
+      return "stripped_free";
   }
   return "";
 }

@@ -39,6 +39,11 @@ enum class StepCode {
   reassemble,
   retest,
   recheck,
+  // What only a unit that was thrown back needs.
+  let_dry,        // an uncured or damp film dries and airs
+  strip_off,      // the film comes off again
+  stripped_free,  // stands until free of what took it off
+  last = stripped_free,
 };
 
 enum class Attendance {

@@ -155,6 +155,13 @@ std::vector<Json> plans() {
   licensed.write_queue({"TD-0101,sealed_logger,damp,dust,,0,"});
   documents.push_back(json_of({"plan", licensed.folder()}));
 
+  // Planned on from a log that tells of a missed window.
+  const DemoShop begun;
+  CHECK(dampward_run({"note", begun.folder(), "--kind", "window_missed", "--unit", "TD-0311", "--by", "lead",
+                      "--at", "2027-02-01 07:00"})
+            .exit_code == 0);
+  documents.push_back(json_of({"plan", begun.folder(), "--at", "2027-02-01 08:00"}));
+
   // A serial that lost its zeros.
   const DemoShop doubtful;
   doubtful.write_queue(
@@ -193,12 +200,12 @@ std::vector<Json> faulty_answers() {
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
   for (const char* heading :
-       {"Faults", "start", "proofread", "plan", "exposure", "solve", "verify", "selfcheck"}) {
+       {"Faults", "start", "proofread", "plan", "note", "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 8);
+  CHECK(page.size() == 9);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -213,6 +220,12 @@ TEST_CASE("proofread prints the keys of its table and no others") {
 
 TEST_CASE("plan prints the keys of its table and no others") {
   compare(keys_of_the_page()["plan"], plans());
+}
+
+TEST_CASE("note prints the keys of its table and no others") {
+  const DemoShop demo;
+  compare(keys_of_the_page()["note"], {json_of({"note", demo.folder(), "--kind", "unit_received", "--unit",
+                                                "TD-0311", "--by", "lead", "--at", "2027-02-01 07:00"})});
 }
 
 TEST_CASE("exposure prints the keys of its table and no others") {

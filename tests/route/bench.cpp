@@ -93,6 +93,8 @@ Bench::Bench() {
   shop::Person hand;
   hand.skills = {"make_safe", "test",  "strip",    "clean", "mask",    "oven",
                  "spray",     "brush", "touch_up", "mark",  "assemble"};
+  hand.shifts.days[1] = {
+      {std::chrono::hours(7), std::chrono::hours(15)}};  // who never comes in can do nothing
   shop.crew = {hand};
 
   lacquer.id = LacquerId("varnish");

@@ -23,10 +23,12 @@ struct HandedRecords final : records::RecordStore {
   records::Queue units;
   std::vector<records::StockLot> lots;
   std::vector<records::AirReading> readings;
+  std::vector<history::Event> events;
 
   Result<records::Queue> queue() const override { return units; }
   Result<std::vector<records::StockLot>> stock() const override { return lots; }
   Result<std::vector<records::AirReading>> air() const override { return readings; }
+  Result<std::vector<history::Event>> log() const override { return events; }
 };
 
 inline HandedRecords demo_records() {

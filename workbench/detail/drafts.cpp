@@ -6,28 +6,6 @@
 namespace dampward::workbench {
 namespace {
 
-std::vector<const KindCase*> cases_of(const QueuedUnits& units, const DraftingTable& table) {
-  std::vector<const KindCase*> cases;
-  for (const auto* unit : units) cases.push_back(&table.cases.at(unit->kind));
-  return cases;
-}
-
-// Adds the load and its units; refused ones go to `refused` instead.
-void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table) {
-  for (std::size_t member : load.units) {
-    const records::QueuedUnit& queued = *units[member];
-    UnitDraft draft =
-        draft_unit(queued, table.cases.at(queued.kind), &load, table.means, table.paint, table.air);
-    draft.load = drafts.loads.size();
-    if (draft.refused) {
-      drafts.refused.push_back(*draft.refused);
-    } else {
-      drafts.units.push_back(std::move(draft));
-    }
-  }
-  drafts.loads.push_back(load);
-}
-
 void add_cold(Drafts& drafts, const records::QueuedUnit& queued, const DraftingTable& table) {
   UnitDraft draft =
       draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.air);
@@ -54,6 +32,27 @@ std::set<std::size_t> stuck_loads(const Drafts& drafts, const line::Answer& answ
 
 }  // namespace
 
+std::vector<const KindCase*> cases_of(const QueuedUnits& units, const DraftingTable& table) {
+  std::vector<const KindCase*> cases;
+  for (const auto* unit : units) cases.push_back(&table.cases.at(unit->kind));
+  return cases;
+}
+
+void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table) {
+  for (std::size_t member : load.units) {
+    const records::QueuedUnit& queued = *units[member];
+    UnitDraft draft =
+        draft_unit(queued, table.cases.at(queued.kind), &load, table.means, table.paint, table.air);
+    draft.load = drafts.loads.size();
+    if (draft.refused) {
+      drafts.refused.push_back(*draft.refused);
+    } else {
+      drafts.units.push_back(std::move(draft));
+    }
+  }
+  drafts.loads.push_back(load);
+}
+
 Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable& table) {
   std::vector<Refusal> refused;
   for (;;) {
@@ -73,7 +72,8 @@ Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable
   }
 }
 
-Halving halve_unplaced(const Drafts& drafts, const line::Answer& answer, const DraftingTable& table) {
+Halving halve_unplaced(const Drafts& drafts, const line::Answer& answer, const DraftingTable& table,
+                       const std::set<std::size_t>& stay) {
   const std::set<std::size_t> stuck = stuck_loads(drafts, answer);
   Halving halving;
   halving.drafts.refused = drafts.refused;
@@ -85,7 +85,7 @@ Halving halve_unplaced(const Drafts& drafts, const line::Answer& answer, const D
     LoadDraft load = drafts.loads[i];
     load.units.clear();
     for (std::size_t member = 0; member < members.size(); ++member) load.units.push_back(member);
-    if (stuck.contains(i) && members.size() > 1) {
+    if (stuck.contains(i) && !stay.contains(i) && members.size() > 1) {
       halving.changed = true;
       for (const LoadDraft& half : halved(load, cases_of(members, table), table.workshop, table.humid_air)) {
         add_load(halving.drafts, half, members, table);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <vector>
 
 #include "core/line/answer.h"
@@ -32,11 +33,18 @@ struct Drafts {
 // again without it: a weak unit that is not coming must not hold the others back.
 Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable& table);
 
-// The same with every load halved for which the line found no time; the same drafts where none can be halved.
+// Adds the load and its units, which `units` lists by the places its members name; refused ones go to `refused` instead.
+void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table);
+
+// The same with every load halved for which the line found no time; the same drafts where none can be halved. Loads
+// in `stay` (places in the drafts) are left as they are.
 struct Halving {
   Drafts drafts;
   bool changed = false;
 };
-Halving halve_unplaced(const Drafts& drafts, const line::Answer& answer, const DraftingTable& table);
+Halving halve_unplaced(const Drafts& drafts, const line::Answer& answer, const DraftingTable& table,
+                       const std::set<std::size_t>& stay = {});
+
+std::vector<const KindCase*> cases_of(const QueuedUnits& units, const DraftingTable& table);
 
 }  // namespace dampward::workbench

@@ -144,4 +144,12 @@ std::vector<LoadDraft> halved(const LoadDraft& load, const Cases& cases, const W
   return halves;
 }
 
+std::optional<LoadDraft> load_in(const std::string& id, const shop::Oven& oven,
+                                 std::vector<std::size_t> units, const Cases& cases, const Workshop& workshop,
+                                 const moist_air::HumidAir& air) {
+  const auto bake = bake_of(pieces_of(units, cases), oven, workshop, air);
+  if (!bake) return std::nullopt;
+  return LoadDraft{id, &oven, std::move(units), *bake};
+}
+
 }  // namespace dampward::workbench

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,5 +30,10 @@ std::vector<LoadDraft> draft_loads(const std::vector<const KindCase*>& cases, co
 // The same units as loads of half the size, for a load that found no time in the day.
 std::vector<LoadDraft> halved(const LoadDraft& load, const std::vector<const KindCase*>& cases,
                               const Workshop& workshop, const moist_air::HumidAir& air);
+
+// These units (places in `cases`) together in one oven, as somebody has put them there; nothing where it does not bake them.
+std::optional<LoadDraft> load_in(const std::string& id, const shop::Oven& oven,
+                                 std::vector<std::size_t> units, const std::vector<const KindCase*>& cases,
+                                 const Workshop& workshop, const moist_air::HumidAir& air);
 
 }  // namespace dampward::workbench

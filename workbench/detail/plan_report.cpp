@@ -11,7 +11,11 @@ namespace {
 using route::StepCode;
 
 bool is_planned(const UnitDraft& unit, const std::vector<LoadDraft>& loads, const Placed& placed) {
-  return !unit.route.steps.empty() && placed.contains(operation_id(unit, unit.route.steps.front(), loads));
+  // Of a unit without a place, what has happened stands in the answer all the same.
+  return !unit.route.steps.empty() &&
+         std::all_of(unit.route.steps.begin(), unit.route.steps.end(), [&](const route::Step& step) {
+           return placed.contains(operation_id(unit, step, loads));
+         });
 }
 
 const route::Step* step_of(const UnitDraft& unit, StepCode code) {

@@ -203,9 +203,9 @@ std::string operation_id(const UnitDraft& unit, const route::Step& step,
 }
 
 line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads,
-                        const shop::Shop& shop, const PaintShop& paint, Instant from) {
+                        const shop::Shop& shop, const PaintShop& paint, Instant from, line::Minute now) {
   line::Problem problem;
-  problem.horizon = horizon_for(units.size());
+  problem.horizon = now + horizon_for(units.size());
   const WallClock& clock = shop.site.clock;
   for (const shop::Person& person : shop.crew) {
     problem.people.push_back({person.id.text, person.skills,

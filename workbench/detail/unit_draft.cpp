@@ -91,6 +91,13 @@ Duration window_closes(const coating::WarmWindow& window) {
   return closed_by_regain(window) ? window.opens + regain_allows : *window.closes;
 }
 
+std::string barrier_to_cold_coat(const CoatCase& coat, const PaintShop& paint, const RulingAir& air) {
+  const coating::ShopAir shop_air{air.temperature, air.dew_point, air.humidity};
+  const coating::WarmWindow window =
+      coating::warm_window(cold_surfaces(air), shop_air, coating::window_rules(*paint.lacquer), coat.work);
+  return window.usable() ? "" : coating::words(window, coat.work);
+}
+
 UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, const LoadDraft* load,
                      const route::Means& means, const PaintShop& paint, const RulingAir& air) {
   UnitDraft draft;

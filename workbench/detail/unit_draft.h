@@ -40,4 +40,7 @@ bool closed_by_regain(const coating::WarmWindow& window);
 UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, const LoadDraft* load,
                      const route::Means& means, const PaintShop& paint, const RulingAir& air);
 
+// Why a unit at room temperature may not meet lacquer in this air; empty: it may.
+std::string barrier_to_cold_coat(const CoatCase& coat, const PaintShop& paint, const RulingAir& air);
+
 }  // namespace dampward::workbench
