@@ -13,6 +13,7 @@
 #include "workbench/detail/load_recipe.h"
 #include "workbench/detail/mixing_report.h"
 #include "workbench/detail/moved_steps.h"
+#include "workbench/detail/plan_air.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
 #include "workbench/detail/ruling_air.h"
@@ -61,11 +62,12 @@ QueuedUnits in_order(const records::Queue& queue) {
   return units;
 }
 
-// Loads, their timetable, and the problem it solves.
+// Loads, their timetable, the problem it solves, and the air it makes.
 struct Timetable {
   Drafts drafts;
   line::Problem problem;
   line::Answer answer;
+  PlanAir air;
 };
 
 // Drafts and times; a load that finds no time is halved and everything is timed again.
@@ -82,7 +84,36 @@ Timetable timetable(Drafts drafts, const DraftingTable& table, Instant from, con
         continue;
       }
     }
-    return {std::move(drafts), std::move(problem), std::move(answer).value()};
+    return {std::move(drafts), std::move(problem), std::move(answer).value(), {}};
+  }
+}
+
+// A timetable whose air stays as it may be: units whose work would spoil it are refused, and the rest is planned again.
+Timetable timetable_in_good_air(QueuedUnits baked, QueuedUnits cold, const DraftingTable& table, Instant from,
+                                const WallClock& clock, const PlanOptions& options) {
+  std::vector<Refusal> refused;
+  for (;;) {
+    Timetable timed = timetable(draft_all(baked, cold, table), table, from, options);
+    options.progress("working out the air of the timetable");
+    const PlanScenes scenes =
+        scenes_of(timed.drafts.units, timed.drafts.loads, timed.answer, table.paint, table.workshop);
+    timed.air = air_of(scenes, timed.problem, table.paint, table.workshop, from, clock);
+    std::size_t units = baked.size() + cold.size();
+    for (Refusal& refusal : timed.air.refused) {
+      for (QueuedUnits* all : {&baked, &cold}) {
+        std::erase_if(*all, [&](const auto* unit) {
+          if (unit->serial != refusal.unit) return false;
+          refusal.kind = unit->kind;
+          refused.push_back(refusal);
+          return true;
+        });
+      }
+    }
+    if (baked.size() + cold.size() == units) {
+      DAMPWARD_PROMISE(timed.air.refused.empty(), "whatever spoils the air of a timetable is a unit of it");
+      timed.drafts.refused.insert(timed.drafts.refused.end(), refused.begin(), refused.end());
+      return timed;
+    }
   }
 }
 
@@ -102,10 +133,31 @@ Result<history::History> history_until(const std::vector<history::Event>& log, I
   return history::read_history(log);
 }
 
+// Units not begun whose work would spoil the air are refused; of those that are begun the lead is told. True: one was refused,
+// so plan again.
+bool take_out_of_bad_air(Happened& happened, const PlanAir& air) {
+  bool any = false;
+  for (Refusal refusal : air.refused) {
+    const auto steps = happened.steps.find(refusal.unit);
+    if (steps != happened.steps.end() && !steps->second.records.empty()) {
+      happened.doubts.push_back(refusal.unit.text + ": stop before its next coat. " + refusal.reason);
+      continue;
+    }
+    std::erase_if(happened.drafts.units, [&](const UnitDraft& unit) {
+      if (unit.queued->serial != refusal.unit) return false;
+      refusal.kind = unit.queued->kind;
+      happened.drafts.refused.push_back(refusal);
+      return any = true;
+    });
+  }
+  return any;
+}
+
 // The timetable from `at` on: what has begun stays, the rest finds its place anew. Loads that nothing has gone into yet are
 // halved like those of a new plan where they find no time.
 Result<Timetable> timetable_on(Happened& happened, const Timetable& before, const history::History& history,
-                               const DraftingTable& table, Instant from, const PlanOptions& options) {
+                               const DraftingTable& table, Instant from, const WallClock& clock,
+                               const PlanOptions& options) {
   const line::Minute now = std::max<line::Minute>(0, line::minute_after(*options.at, from));
   for (;;) {
     options.progress("timetable from what has happened");
@@ -129,7 +181,11 @@ Result<Timetable> timetable_on(Happened& happened, const Timetable& before, cons
         continue;
       }
     }
-    return Timetable{happened.drafts, std::move(problem), std::move(answer).value()};
+    const PlanScenes scenes =
+        scenes_of(happened.drafts.units, happened.drafts.loads, *answer, table.paint, table.workshop);
+    PlanAir air = air_of(scenes, problem, table.paint, table.workshop, from, clock);
+    if (take_out_of_bad_air(happened, air)) continue;
+    return Timetable{happened.drafts, std::move(problem), std::move(answer).value(), std::move(air)};
   }
 }
 
@@ -160,7 +216,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
           const Workshop& workshop) {
   const Drafts& drafts = timed.drafts;
   const Placed placed = placed_operations(timed.answer);
-  plan.loads = report_loads(drafts.loads, drafts.units, placed, plan.from);
+  plan.loads = report_loads(drafts.loads, drafts.units, paint, placed, plan.from);
   plan.windows = report_windows(drafts.loads, drafts.units, placed, plan.from);
   plan.units = report_units(drafts.loads, drafts.units, placed, plan.clock, plan.from);
   plan.refused.insert(plan.refused.end(), drafts.refused.begin(), drafts.refused.end());
@@ -180,7 +236,8 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   }
   plan.stock = stock_needs(planned, paint, daily.stock, last_coat_of(plan.units, plan));
   plan.mixing = mixing_report(planned, plan.units, paint, daily.stock, plan.clock);
-  plan.room = room_report(planned, paint, workshop.shop, peak_of_vapour(timed.problem, timed.answer));
+  plan.room = room_report(planned, paint, workshop.shop, timed.air, plan.from, plan.clock);
+  plan.people = timed.air.people;
   plan.cautions = cautions_for(plan.units, workshop.hazards);
   plan.problem = timed.problem;
   plan.answer = timed.answer;
@@ -254,7 +311,7 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   const RulingAir coating_air = dried(plan.air, workshop.shop.spray, pressure);
   const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases};
   options.progress("putting units into loads");
-  const Timetable timed = timetable(draft_all(baked, cold, table), table, plan.from, options);
+  const Timetable timed = timetable_in_good_air(baked, cold, table, plan.from, plan.clock, options);
   if (!options.at) {
     tell(plan, timed, *paint, *daily, workshop);
     tell_how_loads_mix(plan, timed.drafts, workshop, humid_air);
@@ -266,7 +323,7 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   auto happened = as_happened(timed.drafts, *history, table);
   if (!happened) return happened.problems();
   Happened as_it_went = std::move(happened).value();
-  const auto timed_on = timetable_on(as_it_went, timed, *history, table, plan.from, options);
+  const auto timed_on = timetable_on(as_it_went, timed, *history, table, plan.from, plan.clock, options);
   if (!timed_on) return timed_on.problems();
   tell(plan, *timed_on, *paint, *daily, workshop);
   tell_how_loads_mix(plan, timed_on->drafts, workshop, humid_air);

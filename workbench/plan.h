@@ -84,6 +84,8 @@ struct Load {
   std::string recipe;            // the same in words
   std::vector<PartInOven> parts;
   Instant starts, first_out, last_out;
+  std::optional<double>
+      wet_share;  // of the lower flammable limit, were one of its units put in fresh from the gun; none: nothing burns
 };
 
 // When one unit may meet the gun after the oven.
@@ -163,13 +165,48 @@ struct RoomAir {
   std::string place;
   std::optional<VapourShare> lower_limit;  // flammable limit of the vapour mix; none: nothing in it burns
   double limit_share = 0.10;               // of that limit the plan may reach
-  std::optional<double> worst_share;       // of that limit, well-mixed worst case with the mixing factor
-  VolumeFlow fan, fan_fire;                // there, needed for fire
-  std::optional<VolumeFlow> fan_people;    // needed for people; none: no air is known to be enough
   std::optional<double>
-      exposure_index;  // sum of concentration over limit at the gun, no respirator; none: not known
+      worst_share;  // of that limit, the room's mixed air at the worst minute of the timetable
+  std::optional<Instant> worst_at;
+  std::optional<double>
+      near_share;  // the same in the richest near zone: it may pass the limit, for nothing hot is in it
+  std::optional<Duration>
+      purge;                 // from the allowed share to clear air, nothing more coming; none: no fresh air
+  VolumeFlow fan, fan_fire;  // there, needed for fire
+  std::optional<VolumeFlow>
+      fan_people;  // needed for people in the mixed air; none: no air is known to be enough
+  std::optional<double>
+      exposure_index;  // sum of concentration over limit at the gun, near zone counted, no respirator; none: not known
   std::string respirator;
+  struct Point {
+    Instant at;
+    double share = 0;  // of the lower flammable limit
+  };
+  std::vector<Point> curve;  // the mixed air over the worst day, thinned
   std::vector<std::string> because;
+};
+
+// What one of the crew breathes on their worst day, as if without a respirator.
+struct PersonAir {
+  PersonId person;
+  std::string name;
+  std::optional<Instant> day;  // start of that day's work; none: no vapour at all
+  std::optional<double>
+      exposure_index;  // Σ of eight-hour averages over limits, shortened for a long day; none: not known
+  std::optional<double> exposure_far;  // the part that the room's mixed air alone would give
+  std::optional<double> stel_index;    // the same over the worst fifteen minutes
+  std::optional<Instant> stel_at;
+  VapourShare peak;  // all vapour together, worst minute
+  std::optional<Instant> peak_at;
+  double danger = 0;        // worst minute over the figure immediately dangerous to life
+  double limit_factor = 1;  // what the length of the day leaves of a limit
+  std::string respirator;   // class in words
+  std::optional<double>
+      respirator_factor;  // how many times the limit it is trusted with; none: none is needed
+  bool supplied_air = false;
+  std::optional<VapourShare> highest_use;  // of all vapour together over fifteen minutes; none: not known
+  std::string because;
+  std::vector<std::string> remedies;  // what would spare the respirator, or a weaker class do
 };
 
 struct Caution {
@@ -192,6 +229,7 @@ struct Plan {
   std::vector<StockNeed> stock;
   std::vector<MixedPot> mixing;  // in order of time
   RoomAir room;
+  std::vector<PersonAir> people;  // in the order of the crew; who does not come in is left out
   std::vector<Caution> cautions;
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence
   line::Problem problem;              // what the timetable had to keep, and

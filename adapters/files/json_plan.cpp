@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "adapters/files/detail/json_mixing.h"
 #include "adapters/files/detail/json_rework.h"
 #include "adapters/files/detail/json_what_if.h"
@@ -70,6 +72,8 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
                {"hold_nominal_h", hours(load.hold_nominal)},
                {"rule_h", load.rule ? Json(hours(*load.rule)) : Json(nullptr)}};
   if (!load.rule) json["rule_h_reason"] = "the trade's linear rule is not carried below 49 °C or above 71 °C";
+  json["wet_lfl_pct"] = load.wet_share ? Json(rounded(*load.wet_share * 100, 0)) : Json(nullptr);
+  if (!load.wet_share) json["wet_lfl_pct_reason"] = "nothing in the lacquer burns";
   json.update({{"weakest_unit", load.weakest_unit.text},
                {"weakest_part", load.weakest_part.text},
                {"costs", costs_json(load)},
@@ -157,22 +161,54 @@ Json late_json(const Plan& plan) {
   return late;
 }
 
-Json room_json(const workbench::RoomAir& room) {
+// The next tenth or hundredth up: a vapour is never told thinner than it is.
+double rounded_up(double value, int digits) {
+  const double unit = std::pow(10.0, -digits);
+  return rounded(std::ceil(value / unit - 1e-9) * unit, digits);
+}
+
+Json pct_or_null(const std::optional<double>& share) {
+  return share ? Json(rounded_up(*share * 100, 2)) : Json(nullptr);
+}
+
+Json time_or_null(const std::optional<Instant>& time, const Plan& plan) {
+  return time ? Json(iso_text(*time, plan.clock)) : Json(nullptr);
+}
+
+// Minutes from the start of the work, and the share then.
+Json curve_json(const workbench::RoomAir& room, const Plan& plan) {
+  Json curve = Json::array();
+  for (const auto& point : room.curve) {
+    curve.push_back({std::chrono::duration_cast<std::chrono::minutes>(point.at - plan.from).count(),
+                     rounded_up(point.share * 100, 2)});
+  }
+  return curve;
+}
+
+Json room_json(const workbench::RoomAir& room, const Plan& plan) {
   Json json = {
       {"place", room.place},
       {"lower_limit_pct", room.lower_limit ? Json(rounded(room.lower_limit->percent(), 3)) : Json(nullptr)}};
   if (!room.lower_limit) json["reason"] = "nothing in the lacquer burns";
   json.update(
       {{"allowed_lfl_pct", rounded(room.limit_share * 100, 1)},
-       {"peak_lfl_pct", room.worst_share ? Json(rounded(*room.worst_share * 100, 1)) : Json(nullptr)},
+       {"peak_lfl_pct", pct_or_null(room.worst_share)},
+       {"peak_at", time_or_null(room.worst_at, plan)},
+       {"near_peak_lfl_pct", pct_or_null(room.near_share)},
+       {"curve", curve_json(room, plan)},
+       {"purge_min", room.purge ? Json(std::ceil(room.purge->in(minute))) : Json(nullptr)},
        {"fan_m3_per_min", rounded(room.fan.in(cubic_metre_per_minute), 1)},
-       {"fan_fire_m3_per_min", rounded(room.fan_fire.in(cubic_metre_per_minute), 1)},
+       {"fan_fire_m3_per_min", rounded_up(room.fan_fire.in(cubic_metre_per_minute), 1)},
        {"fan_people_m3_per_min",
-        room.fan_people ? Json(rounded(room.fan_people->in(cubic_metre_per_minute), 1)) : Json(nullptr)},
-       {"exposure_index", room.exposure_index ? Json(rounded(*room.exposure_index, 2)) : Json(nullptr)},
+        room.fan_people ? Json(rounded_up(room.fan_people->in(cubic_metre_per_minute), 1)) : Json(nullptr)},
+       {"exposure_index", room.exposure_index ? Json(rounded_up(*room.exposure_index, 2)) : Json(nullptr)},
        {"respirator", room.respirator},
        {"because", room.because}});
-  if (!room.worst_share) json["peak_lfl_pct_reason"] = "nothing is coated, or nothing in the lacquer burns";
+  if (!room.worst_share) {
+    for (const char* key : {"peak_lfl_pct_reason", "peak_at_reason", "near_peak_lfl_pct_reason"})
+      json[key] = "nothing is coated, or nothing in the lacquer burns";
+  }
+  if (!room.purge) json["purge_min_reason"] = "no fresh air comes in, or nothing in the lacquer burns";
   if (!room.exposure_index)
     json["exposure_index_reason"] = "nothing is coated, or some solvent has no exposure limit";
   if (!room.fan_people) json["reason"] = "some solvent has no exposure limit: no air is known to be enough";
@@ -197,12 +233,45 @@ Json refusal_json(const workbench::Refusal& refusal, const Plan& plan) {
   return json;
 }
 
+Json person_json(const workbench::PersonAir& person, const Plan& plan) {
+  const auto index = [](const std::optional<double>& value) {
+    return value ? Json(rounded_up(*value, 2)) : Json(nullptr);
+  };
+  Json json = {
+      {"person", person.person.text},
+      {"day_at", time_or_null(person.day, plan)},
+      {"exposure_index", index(person.exposure_index)},
+      {"exposure_index_far", index(person.exposure_far)},
+      {"stel_index", index(person.stel_index)},
+      {"stel_at", time_or_null(person.stel_at, plan)},
+      {"peak_ppm", std::ceil(person.peak.ppm())},
+      {"peak_at", time_or_null(person.peak_at, plan)},
+      {"danger_share", rounded_up(person.danger, 2)},
+      {"limit_factor", rounded(person.limit_factor, 3)},
+      {"respirator", person.respirator},
+      {"respirator_factor", person.respirator_factor ? Json(*person.respirator_factor) : Json(nullptr)},
+      {"supplied_air", person.supplied_air},
+      {"highest_use_ppm", person.highest_use ? Json(std::floor(person.highest_use->ppm())) : Json(nullptr)},
+      {"because", person.because},
+      {"remedies", person.remedies}};
+  if (!person.exposure_index)
+    json["reason"] = "some solvent breathed has no exposure limit, or the day leaves no rest";
+  if (!person.day)
+    json["day_at_reason"] = json["peak_at_reason"] = json["stel_at_reason"] = "no vapour comes near";
+  if (!person.respirator_factor) json["respirator_factor_reason"] = "none is needed against vapour";
+  if (!person.highest_use)
+    json["highest_use_ppm_reason"] = person.respirator_factor
+                                         ? "some limit or figure dangerous to life is not known"
+                                         : "none is needed against vapour";
+  return json;
+}
+
 }  // namespace
 
 std::string plan_json(const Plan& plan, const Problems& suspicions,
                       const workbench::PlanDifference* what_if) {
   Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
-       treated = Json::array(), cautions = Json::array();
+       treated = Json::array(), cautions = Json::array(), people = Json::array();
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
   for (const auto& window : plan.windows) windows.push_back(window_json(window, plan));
   for (const auto& refusal : plan.refused) {
@@ -217,6 +286,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                      {"to_get_l", rounded(need.to_get.in(litre), 2)},
                      {"short", need.is_short}});
   }
+  for (const auto& person : plan.people) people.push_back(person_json(person, plan));
   for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
   for (const auto& caution : plan.cautions) {
     cautions.push_back({{"id", caution.id.text},
@@ -248,7 +318,8 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"lacquer", plan.lacquer_name},
                {"stock", stock},
                {"mixing", detail::mixing_json(plan.mixing, plan.clock)},
-               {"rooms", Json::array({room_json(plan.room)})},
+               {"rooms", Json::array({room_json(plan.room, plan)})},
+               {"people", people},
                {"treatments", treated},
                {"warnings", plan.warnings},
                {"suspicions", problems_json(suspicions)},

@@ -1,9 +1,13 @@
 #include "apps/cli/plan_summary.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
+#include <map>
 
 #include "apps/cli/page_text.h"
 #include "core/base/format.h"
+#include "core/base/text.h"
 
 namespace dampward::cli {
 namespace {
@@ -130,21 +134,53 @@ Part stock_part(const Plan& plan, const UnitText& units) {
   return part;
 }
 
+// Who wears the same, and the most any of them would breathe without it, over the day or over fifteen minutes.
+struct Wearers {
+  std::string respirator;
+  std::vector<std::string> names;
+  double most = 0;
+  bool known = true;
+};
+
+// By class, the strongest first.
+std::vector<Wearers> by_respirator(const Plan& plan) {
+  std::map<double, Wearers, std::greater<>> groups;
+  for (const auto& person : plan.people) {
+    if (!person.respirator_factor) continue;
+    Wearers& group = groups[*person.respirator_factor];
+    group.respirator = person.respirator;
+    group.names.push_back(person.person.text);
+    group.known = group.known && person.exposure_index && person.stel_index;
+    group.most = std::max({group.most, person.exposure_index.value_or(0), person.stel_index.value_or(0)});
+  }
+  std::vector<Wearers> all;
+  for (auto& [factor, group] : groups) all.push_back(std::move(group));
+  return all;
+}
+
 Part air_part(const Plan& plan, const UnitText& units) {
-  Part part{"AIR AND PEOPLE", {}, 2, true};
+  Part part{"AIR AND PEOPLE", {}, 3, false, 3};
   if (plan.units.empty()) return part;
   const auto& room = plan.room;
-  part.entries.push_back(
-      wrapped(format(" {}: vapour up to {} % of its lower flammable limit ({} % allowed).", room.place,
-                     room.worst_share ? fixed(*room.worst_share * 100, 1) : "an unknown",
-                     fixed(room.limit_share * 100, 0)),
-              page_width, 3));
-  part.entries.push_back(
-      wrapped(format(" Fresh air {}; fire needs {}, people without a mask {}.", units.flow(room.fan),
-                     units.flow(room.fan_fire),
-                     room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
-              page_width, 3));
-  part.entries.push_back(wrapped(" At the gun: " + sentence(room.respirator), page_width, 3));
+  std::string fire = " " + room.place + ": ";
+  if (room.worst_share) {
+    fire += format("vapour up to {} % of the lower flammable limit ({} % allowed).",
+                   fixed(std::ceil(*room.worst_share * 1000) / 10, 1), fixed(room.limit_share * 100, 0));
+  } else {
+    fire += "nothing in the lacquer burns.";
+  }
+  part.entries.push_back(wrapped(fire, page_width, 3));
+  part.entries.push_back(wrapped(
+      format(" Fresh air: {}; fire needs {}, people {}.", units.flow(room.fan), units.flow(room.fan_fire),
+             room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
+      page_width, 3));
+  for (const Wearers& group : by_respirator(plan)) {
+    part.entries.push_back(wrapped(format(" {}, {} times the limit: {}.", listed(group.names),
+                                          group.known ? "up to " + fixed(std::ceil(group.most * 10) / 10, 1)
+                                                      : std::string("nobody knows how many"),
+                                          group.respirator),
+                                   page_width, 3));
+  }
   return part;
 }
 

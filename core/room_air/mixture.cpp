@@ -47,6 +47,7 @@ VolatilePart part_of(const Solvent& solvent, const StandIns& worst, const std::s
   part.molar_mass = solvent.molar_mass.value_or(worst.lightest);
   part.lower_limit = limit.value_or(worst.least_limit);
   part.limit = eight_hour_limit(solvent, authority);
+  part.short_limit = short_limit(solvent, authority);
   part.danger_to_life = solvent.danger_to_life;
   return part;
 }

@@ -18,8 +18,9 @@ struct VolatilePart {
   std::string name;
   MassShare share;  // of the volatile part
   MolarMass molar_mass;
-  VapourShare lower_limit;           // flammable, 25 °C, the lowest published
-  std::optional<RulingLimit> limit;  // for people, eight hours
+  VapourShare lower_limit;                 // flammable, 25 °C, the lowest published
+  std::optional<RulingLimit> limit;        // for people, eight hours
+  std::optional<RulingLimit> short_limit;  // for people, fifteen minutes, or a ceiling
   std::optional<VapourShare> danger_to_life;
   bool assumed = false;  // some figure stands in
 };

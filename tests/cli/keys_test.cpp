@@ -162,6 +162,10 @@ std::vector<Json> plans() {
             .exit_code == 0);
   documents.push_back(json_of({"plan", begun.folder(), "--at", "2027-02-01 08:00"}));
 
+  // Somebody there day and night: no rest in which the body could clear what it breathed.
+  documents.push_back(
+      json_of({"plan", demo.folder(), "--what-if", "crew.technician.shifts=[\"mon-sun 00:00-24:00\"]"}));
+
   // A serial that lost its zeros.
   const DemoShop doubtful;
   doubtful.write_queue(

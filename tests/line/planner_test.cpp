@@ -43,6 +43,22 @@ Operation work(const std::string& id, Minute length, const std::string& skill) {
 
 }  // namespace
 
+TEST_CASE("several demands of one operation on a capacity add up, each for its own tail") {
+  Problem problem;
+  problem.horizon = 1000;
+  problem.units = {{"u", {}, 0, 1, {}}};
+  problem.people = {{"p", {"spray"}, {{0, 1000}}, {}}};
+  problem.capacities = {{"vapour", {{0, 10}}}};
+  for (const char* id : {"a", "b"}) {
+    problem.operations.push_back(work(id, 5, "spray"));
+    problem.operations.back().demands = {{"vapour", 4, 0}, {"vapour", 4, 20}};
+  }
+  const Answer answer = planned(problem);
+  // 8 of 10 while one runs, 4 for 20 minutes after: the other finds room only then.
+  const Minute apart = std::abs(at(answer, "a").start - at(answer, "b").start);
+  CHECK(apart == 25);
+}
+
 TEST_CASE("an empty queue is an empty timetable") {
   const Answer answer = planned(small_shop(1));
   CHECK(answer.placements.empty());

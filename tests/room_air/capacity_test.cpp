@@ -122,7 +122,7 @@ TEST_CASE("a closed van takes no unit at all that a fan would let it take") {
 TEST_CASE(
     "as many units as allowed stay under the share, one more does not, and a stricter share never allows "
     "more") {
-  rc::check([] {
+  CHECK(rc::check([] {
     const Room room{double(*rc::gen::inRange(5, 300)) * cubic_metre,
                     double(*rc::gen::inRange(0, 40)) * cubic_metre_per_minute,
                     *rc::gen::inRange(1, 11) / 10.0};
@@ -137,5 +137,5 @@ TEST_CASE(
     };
     RC_ASSERT(share(units) <= allowed * (1 + 1e-6));
     if (units < 1000) RC_ASSERT(share(units + 1) > allowed);
-  });
+  }));
 }

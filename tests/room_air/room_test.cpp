@@ -89,7 +89,7 @@ TEST_CASE("a pint of toluene an hour needs five thousand cubic feet a minute to 
 }
 
 TEST_CASE("more air, better mixing or a larger room never raises a concentration") {
-  rc::check([] {
+  CHECK(rc::check([] {
     const double volume = *rc::gen::inRange(1, 400), air = *rc::gen::inRange(0, 60),
                  mixing = *rc::gen::inRange(1, 10) / 10.0;
     const double minutes = *rc::gen::inRange(1, 300), start = *rc::gen::inRange(0, 3000);
@@ -108,7 +108,7 @@ TEST_CASE("more air, better mixing or a larger room never raises a concentration
     // The worst case bounds what the equation gives for the same batch into clean air.
     RC_ASSERT(worst_case(room, batch, minutes * minute).fraction() * (1 + 1e-12) >=
               concentration(room, toluene, VapourShare{}, minutes * minute).fraction());
-  });
+  }));
 }
 
 // A slow twin: many small steps of the same balance.

@@ -7,6 +7,7 @@
 #include "core/room_air/exposure_index.h"
 #include "core/room_air/separation.h"
 #include "core/shop/crew.h"
+#include "workbench/detail/solvent_habits.h"
 
 namespace dampward::workbench {
 namespace {
@@ -31,6 +32,11 @@ const shop::Gun* gun_for(equipment::CoatingWay way, const shop::Shop& shop) {
 
 bool has_skill(const shop::Person& person, const char* skill) {
   return std::find(person.skills.begin(), person.skills.end(), skill) != person.skills.end();
+}
+
+room_air::NearZone zone_of(const shop::Gun& gun, const shop::Shop& shop, const PaintShop& paint) {
+  return gun.kind == shop::GunKind::brush ? zone_of_bench(shop.spray, paint.room.fresh_air)
+                                          : zone_of_gun(shop.spray, paint.room.fresh_air);
 }
 
 // The longest shift of anybody who sprays or brushes shortens the limits (at least eight hours count).
@@ -91,7 +97,32 @@ std::optional<Barrier> closed_place(const shop::Shop& shop, const materials::Lac
   return std::nullopt;
 }
 
-// Mass of what evaporates in a volume of the mix in hand, at its most.
+// What may be given off at once before the air at the strongest gun comes to a figure dangerous to life: its own near zone leaves so
+// much for the room. A solvent without such a figure sets none; nobody breathes it without supplied air.
+MassFlow short_of_danger(const shop::Shop& shop, const PaintShop& paint) {
+  MassFlow most = paint.capacity->volatiles;
+  double moles = 0;
+  const auto amount = [](const room_air::VolatilePart& part) {
+    return part.share.fraction() / part.molar_mass.si();
+  };
+  for (const auto& part : paint.worst_for_people.parts) moles += amount(part);
+  for (const auto way : {equipment::CoatingWay::spray_stripped, equipment::CoatingWay::brush_assembled}) {
+    const shop::Gun* gun = gun_for(way, shop);
+    if (gun == nullptr) continue;
+    const VolumeFlow source = volatiles_of(*gun, paint) * (paint.vapour->vapour_per_kilogram / kilogram);
+    const double near = room_air::steady_excess(zone_of(*gun, shop, paint), source).fraction();
+    for (const auto& part : paint.worst_for_people.parts) {
+      if (!part.danger_to_life) continue;
+      const double left = part.danger_to_life->fraction() / (amount(part) / moles) - near;
+      const VolumeFlow vapour = std::max(0.0, left) * paint.room.mixing * paint.room.fresh_air;
+      most = std::min(most, (vapour / paint.vapour->vapour_per_kilogram) * kilogram);
+    }
+  }
+  return most;
+}
+
+}  // namespace
+
 Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
   const auto solids = coating::non_volatile(paint.lacquer->solids_by_mass.value, paint.lacquer->density.value,
                                             paint.thinner_density, thinner_parts);
@@ -99,8 +130,6 @@ Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
       (paint.lacquer->density.value.high + thinner_parts * paint.thinner_density.high) / (1 + thinner_parts);
   return (1 - solids.low.fraction()) * mix;
 }
-
-}  // namespace
 
 Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   PaintShop paint;
@@ -144,22 +173,28 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   paint.vapour = room_air::evaporated(paint.worst_for_fire, air);
   paint.limit_factor = shift_factor(workshop.shop);
   paint.closed = closed_place(workshop.shop, *paint.lacquer, paint.thinner);
-  if (paint.vapour) paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
+  if (paint.vapour) {
+    paint.capacity = room_air::capacity(paint.room, *paint.vapour, paint.fire_share);
+    paint.most_at_once = short_of_danger(workshop.shop, paint);
+  }
   // Whatever it starts from: the time hangs on the ratio alone.
   paint.purge = room_air::purge_time(paint.room, VapourShare::fraction(1), VapourShare::fraction(cleared))
                     .value_or(purge_without_fan);
   return paint;
 }
 
-std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const PaintShop& paint) {
+std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::NearZone& zone,
+                                          const PaintShop& paint) {
   if (!paint.vapour) return std::nullopt;
   const VolumeFlow source = volatiles * (paint.vapour->vapour_per_kilogram / kilogram);
-  const auto steady = room_air::steady_concentration(paint.room, source);
-  if (!steady) return std::nullopt;
-  auto index = room_air::mixture_index(paint.worst_for_people, *steady);
+  const auto room = room_air::steady_concentration(paint.room, source);
+  if (!room) return std::nullopt;
+  const VapourShare there = VapourShare::fraction(
+      std::min(1.0, room->fraction() + room_air::steady_excess(zone, source).fraction()));
+  auto index = room_air::mixture_index(paint.worst_for_people, there);
   if (index) *index /= paint.limit_factor;
-  return AirAtTheGun{*steady, index,
-                     room_air::choose_respirator(paint.worst_for_people, *steady, paint.lacquer->isocyanate,
+  return AirAtTheGun{there, index,
+                     room_air::choose_respirator(paint.worst_for_people, there, paint.lacquer->isocyanate,
                                                  paint.limit_factor)};
 }
 
@@ -196,10 +231,8 @@ std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::Coatin
 
   const double parts = coating::thinner_parts(*paint.lacquer, result.method);
   result.volatiles = volatiles_of(*result.gun, paint);
-  // The film of one coat keeps at most what landed of it, and gives it off over its flash. The most that lands is the
-  // thickest film on the largest area, which is what the high figure is reckoned from at the poorest efficiency.
-  const Volume landed = result.gun->efficiency.low.fraction() * consumption->ready.high / coats;
-  result.volatiles_in_flash = landed * volatiles_per_volume(paint, parts) / work->one_flash;
+  result.volatiles_of_coat = volatiles_per_volume(paint, parts) * consumption->ready.high / coats;
+  result.zone = zone_of(*result.gun, shop, paint);
   return result;
 }
 

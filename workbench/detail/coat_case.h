@@ -10,6 +10,7 @@
 #include "core/materials/liquid.h"
 #include "core/room_air/capacity.h"
 #include "core/room_air/mixture.h"
+#include "core/room_air/near_zone.h"
 #include "core/room_air/respirator.h"
 #include "core/room_air/room.h"
 #include "core/route/route.h"
@@ -30,7 +31,8 @@ struct PaintShop {
   room_air::FireShare fire_share;
   room_air::Mixture worst_for_fire, worst_for_people;
   std::optional<room_air::EvaporatedMix> vapour;  // none: nothing in it burns
-  std::optional<room_air::Capacity> capacity;     // none: nothing in it burns
+  std::optional<room_air::Capacity> capacity;     // for fire; none: nothing in it burns
+  MassFlow most_at_once;    // what the timetable may give off at once: fire, and danger to life at the gun
   Duration purge;           // after the last coat or flash, until the place is clear of vapour
   double limit_factor = 1;  // what the longest shift of a spray or brush hand leaves of an exposure limit
   std::optional<Barrier> closed;  // why no solvent may be used in the place at all
@@ -52,11 +54,12 @@ struct CoatCase {
   coating::Consumption consumption;
   coating::CoatingWork work;  // hands-on of one coat and its flash, safe side
   Duration one_coat_typical;
-  MassFlow volatiles;           // given off while the coat goes on: what the gun throws at most
-  MassFlow volatiles_in_flash;  // given off by the film of one coat afterwards
+  MassFlow volatiles;       // given off while the coat goes on: what the gun throws at most
+  Mass volatiles_of_coat;   // of one coat in all, at most
+  room_air::NearZone zone;  // about whoever puts it on
 };
 
-// The air of the place while the coat goes on for ever: well mixed less the mixing factor, all solvent counted as vapour.
+// The air about the hands while the coat goes on for ever: near zone above the room's mixed air, all solvent counted as vapour.
 struct AirAtTheGun {
   VapourShare vapour;
   std::optional<double>
@@ -64,10 +67,14 @@ struct AirAtTheGun {
   room_air::RespiratorChoice respirator;
 };
 // None: the place has no fresh air, so the vapour only rises; or nothing in it burns or counts as solvent (water only).
-std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const PaintShop& paint);
+std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::NearZone& zone,
+                                          const PaintShop& paint);
 
 // What a gun or brush gives off at most while it is in use.
 MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint);
+
+// Mass of what evaporates in a volume of the mix in hand, at its most.
+Density volatiles_per_volume(const PaintShop& paint, double thinner_parts);
 
 // None: the shop has nothing to put it on with, or the lacquer is not meant for it.
 std::optional<CoatCase> coat_case(const equipment::Kind& kind, equipment::CoatingWay way,

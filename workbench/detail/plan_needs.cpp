@@ -7,9 +7,9 @@
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/coating/mixing.h"
+#include "core/line/calendar.h"
 #include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
-#include "core/room_air/respirator.h"
 
 namespace dampward::workbench {
 namespace {
@@ -36,27 +36,39 @@ StockNeed need_of(const std::string& item, const std::string& name, const Range<
   return need;
 }
 
-// The most any gun or brush in use gives off; where nothing is planned, any the shop owns.
-MassFlow strongest_source(const std::vector<UnitDraft>& units, const PaintShop& paint,
-                          const shop::Shop& shop) {
-  MassFlow most;
-  for (const UnitDraft& unit : units) most = std::max(most, unit.coat->volatiles);
+// The most any gun or brush in use gives off, and the near zone of whoever holds it; where nothing is planned, any the shop owns.
+struct Source {
+  MassFlow volatiles;
+  room_air::NearZone zone;
+};
+Source strongest_source(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop) {
+  Source most;
+  for (const UnitDraft& unit : units) {
+    if (unit.coat->volatiles > most.volatiles) most = {unit.coat->volatiles, unit.coat->zone};
+  }
   if (!units.empty()) return most;
-  for (const shop::Gun& gun : shop.guns) most = std::max(most, volatiles_of(gun, paint));
+  for (const shop::Gun& gun : shop.guns) most.volatiles = std::max(most.volatiles, volatiles_of(gun, paint));
   return most;
 }
 
-std::string respirator_words(const room_air::RespiratorChoice& choice) {
-  using Verdict = room_air::RespiratorChoice::Verdict;
-  switch (choice.verdict) {
-    case Verdict::none_needed:
-      return "none by the vapour figures; a fitted mask against spray mist all the same";
-    case Verdict::wear:
-      return std::string(choice.respirator->name) + ", fitted";
-    case Verdict::refuse:
-      return "none is enough: do not spray";
+// Every tenth minute of the worst day's mixed air, and each turn of the curve between them; long clean stretches left out.
+std::vector<RoomAir::Point> curve_of(const PlanAir& air, room_air::AirState state, Instant from,
+                                     const WallClock& clock) {
+  constexpr double nothing = 5e-5;  // of the limit: rounds to 0.0 %
+  const auto date_of = [&](int minute) {
+    return std::chrono::floor<std::chrono::days>(clock.local(line::instant_of(minute, from)));
+  };
+  const auto share_at = [&](int minute) { return room_air::flammable_share(air.fire, minute, state); };
+  std::vector<RoomAir::Point> curve;
+  const int tenth = 10;
+  for (int minute = air.fire.from; minute < air.fire.end(); ++minute) {
+    if (date_of(minute) != date_of(air.peak.minute)) continue;
+    const double before = share_at(minute - 1), now = share_at(minute), after = share_at(minute + 1);
+    const bool turns = (now - before) * (after - now) < 0;
+    const bool clean = std::max({before, now, after}) < nothing;
+    if (!clean && (turns || minute % tenth == 0)) curve.push_back({line::instant_of(minute, from), now});
   }
-  return "";
+  return curve;
 }
 
 std::string litres(Volume volume) {
@@ -100,43 +112,63 @@ std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const Pa
 }
 
 RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop,
-                    std::optional<double> peak) {
+                    const PlanAir& air, Instant from, const WallClock& clock) {
   RoomAir room;
   room.place = shop.spray.name;
   room.limit_share = paint.fire_share.share;
   room.fan = paint.room.fresh_air;
   room.because.push_back(paint.fire_share.reason);
-  if (paint.vapour) room.lower_limit = paint.vapour->lower_limit;
+  if (paint.vapour) {
+    room.lower_limit = paint.vapour->lower_limit;
+    if (paint.room.fresh_air > VolumeFlow{}) room.purge = paint.purge;
+  }
   if (paint.lacquer->composition.empty()) {
     room.because.push_back(
         "the lacquer's composition is unknown: the worst solvents of the table stand in for it");
   }
-  const MassFlow source = strongest_source(units, paint, shop);
-  const auto needs = room_air::air_needs(source, paint.worst_for_fire, paint.worst_for_people,
+  const Source source = strongest_source(units, paint, shop);
+  const auto needs = room_air::air_needs(source.volatiles, paint.worst_for_fire, paint.worst_for_people,
                                          paint.fire_share, paint.room.mixing, paint.air);
-  room.fan_fire = needs.fire;
+  room.fan_fire = std::max(needs.fire, air.needed.fire);
   room.fan_people = needs.people;
-  if (!needs.people) {
+  if (!units.empty())
+    room.fan_people = air.needed.people ? std::max(needs.people, air.needed.people) : std::nullopt;
+  if (!room.fan_people) {
     room.because.push_back(
-        "some part of the lacquer has no exposure limit: no air is known to be enough for people");
+        "some solvent in use has no exposure limit: no air is known to be enough for people");
   }
   if (units.empty()) {
     room.respirator = "nothing is coated";
     return room;
   }
-  if (peak) room.worst_share = *peak * paint.fire_share.share;
-  if (const auto air = air_at_the_gun(source, paint)) {
-    room.exposure_index = air->exposure_index;
-    room.respirator = respirator_words(air->respirator);
-    room.because.push_back(air->respirator.reason);
-  } else {
-    room.respirator = "fitted mask against spray mist";
+  if (paint.vapour) {
+    room.worst_share = air.peak.share;
+    room.near_share = air.peak.near_share;
+    room.worst_at = line::instant_of(air.peak.minute, from);
+    room.curve = curve_of(air, paint.air, from, clock);
+  }
+  if (const auto there = air_at_the_gun(source.volatiles, source.zone, paint)) {
+    room.exposure_index = there->exposure_index;
+  }
+  room.respirator = "none by the vapour figures; a fitted mask against spray mist all the same";
+  double trust = 0;
+  for (const PersonAir& person : air.people) {
+    if (!person.respirator_factor || *person.respirator_factor <= trust) continue;
+    trust = *person.respirator_factor;
+    room.respirator = person.respirator;
+    room.because.push_back(person.person.text + ": " + person.because);
   }
   room.because.push_back(
-      "all solvent counted as vapour while the gun is on and while films flash off, well mixed less the "
-      "mixing factor; the cone of the gun itself burns whatever the room's figure says");
-  room.because.push_back("touch-up by brush, mixing and wiping are not in these figures");
+      "coats, flashing films, mixing, cleaning, touch-up, rinsing the gun and rags in an open can are in "
+      "these figures; the "
+      "amounts beside the coats are estimates on the high side");
+  room.because.push_back(
+      "the near zone is richer than the room, and the cone of the gun itself burns whatever the room's "
+      "figure says");
   room.because.push_back("air that is enough against fire is never thereby enough for people");
+  room.because.push_back(
+      "the air for people is for the mixed air of the room; nobody's near zone is cleared by a fan in the "
+      "wall");
   return room;
 }
 

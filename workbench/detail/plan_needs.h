@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/records/records.h"
+#include "workbench/detail/plan_air.h"
 #include "workbench/detail/unit_draft.h"
 #include "workbench/plan.h"
 
@@ -14,11 +15,10 @@ namespace dampward::workbench {
 std::vector<StockNeed> stock_needs(const std::vector<UnitDraft>& units, const PaintShop& paint,
                                    const std::vector<records::StockLot>& stock, Date last_coat);
 
-// The spray place at its worst: for people and fans the strongest source in use (where nothing is planned, the strongest the
-// shop owns), steady, in well-mixed air less its mixing factor; for the share of the flammable limit all sources of the
-// timetable together. `peak` is that share of the place's capacity.
+// The spray place over the whole timetable: the air of all that gets loose there, and the steady source of the strongest gun in use
+// (where nothing is planned, the strongest the shop owns).
 RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint, const shop::Shop& shop,
-                    std::optional<double> peak);
+                    const PlanAir& air, Instant from, const WallClock& clock);
 
 // The rows of the hazard table for every step the plan takes, each once, in table order.
 std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,

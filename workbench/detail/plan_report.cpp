@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "core/base/format.h"
+#include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
+#include "core/room_air/wet_work.h"
 
 namespace dampward::workbench {
 namespace {
@@ -93,6 +95,13 @@ std::string closed_words(const coating::WarmWindow& window) {
       return window.closed_by + " comes down to the lacquer's coldest surface";
   }
   return "";
+}
+
+// What one coat lays on the unit at most, all of it vapour in the oven's hottest air.
+double wet_share(const UnitDraft& unit, const LoadDraft& load, const PaintShop& paint) {
+  const Mass film = unit.coat->gun->efficiency.high.fraction() * unit.coat->volatiles_of_coat;
+  return room_air::wet_in_oven(film, paint.worst_for_fire, drying::inside_volume(*load.oven),
+                               {load.bake.set + load.bake.excess.sum(), paint.air.pressure});
 }
 
 std::vector<std::string> list_lines(const std::vector<route::ListedPart>& parts) {
@@ -188,7 +197,7 @@ Placed placed_operations(const line::Answer& answer) {
 }
 
 std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
-                               const Placed& placed, Instant from) {
+                               const PaintShop& paint, const Placed& placed, Instant from) {
   std::vector<Load> told;
   for (std::size_t i = 0; i < loads.size(); ++i) {
     const LoadDraft& draft = loads[i];
@@ -214,6 +223,7 @@ std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::v
         load.weakest_unit = unit.queued->serial;
       }
       load.units.push_back(unit.queued->serial);
+      if (paint.vapour) load.wet_share = std::max(load.wet_share.value_or(0), wet_share(unit, draft, paint));
       for (const auto& part : draft.bake.parts) {
         if (part.kind == unit.kind->kind->id) load.parts.push_back(part_in_oven(part, unit));
         if (part.kind == draft.bake.weakest_kind && part.part == draft.bake.weakest_part)

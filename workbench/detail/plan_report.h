@@ -16,7 +16,7 @@ Placed placed_operations(const line::Answer& answer);
 
 // The answer of the line, told back in the workshop's words. Units without a place in `placed` are left out.
 std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
-                               const Placed& placed, Instant from);
+                               const PaintShop& paint, const Placed& placed, Instant from);
 std::vector<Window> report_windows(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,
                                    const Placed& placed, Instant from);
 std::vector<UnitPlan> report_units(const std::vector<LoadDraft>& loads, const std::vector<UnitDraft>& units,

@@ -79,14 +79,32 @@ Duration length_of(const UnitDraft& unit, const route::Step& step) {
   return step.attendance == route::Attendance::attended ? step.minutes.typical : step.minutes.high;
 }
 
-std::vector<line::Demand> demands_of(const UnitDraft& unit, const route::Step& step, const PaintShop& paint) {
-  if (!paint.capacity) return {};
-  if (step.code == StepCode::coat) return {{vapour, demanded(unit.coat->volatiles), 0}};
-  if (step.code == StepCode::flash) {
-    // Never more than the gun itself gives off: the film holds only what landed.
-    return {{vapour, demanded(std::min(unit.coat->volatiles_in_flash, unit.coat->volatiles)), 0}};
+// What a coat gives off: while it goes on, all the gun can throw; afterwards what the film gives off, fastest at first and down to a
+// tenth after one flash (release.h). The curve is laid under stairs, each a tail of the coat that holds the film's rate at its start,
+// four to a flash and one more flash at a tenth; at most so much landed as the gun lands at its best.
+std::vector<line::Demand> demands_of(const UnitDraft& unit, const route::Step& step, Minute length,
+                                     const PaintShop& paint) {
+  if (!paint.capacity || step.code != StepCode::coat) return {};
+  const CoatCase& coat = *unit.coat;
+  constexpr int stairs = 4;
+  const Duration stair = coat.work.one_flash / stairs;
+  const double leaves = std::log(10.0) * (static_cast<double>(length) * minute / coat.work.one_flash);
+  const MassFlow film = -std::expm1(-leaves) * coat.gun->efficiency.high.fraction() * coat.volatiles;
+  std::vector<line::Demand> demands;
+  std::int64_t above = demanded(coat.volatiles);
+  Minute until = 0;
+  const auto step_down = [&](std::int64_t to, Minute next) {
+    if (above > to) demands.push_back({vapour, above - to, until});
+    above = to;
+    until = next;
+  };
+  for (int i = 0; i < stairs; ++i) {
+    const MassFlow then = std::pow(10.0, -static_cast<double>(i) / stairs) * film;
+    step_down(std::min(above, demanded(then)), rounded_up((i + 1) * stair));
   }
-  return {};
+  step_down(std::min(above, demanded(0.1 * film)), rounded_up(2 * coat.work.one_flash));
+  step_down(0, 0);
+  return demands;
 }
 
 // Solvent is in the open: coats, their flashes, the brush that touches up, a liquid cleaner until it is gone.
@@ -117,7 +135,7 @@ line::Operation operation_of(const UnitDraft& unit, const route::Step& step, con
   if (step.attendance == route::Attendance::attended) operation.people = step.people;
   // A shop that lists no station for a skill does that work wherever there is room.
   if (served(shop, step.station_skill)) operation.station_skill = step.station_skill;
-  operation.demands = demands_of(unit, step, paint);
+  operation.demands = demands_of(unit, step, operation.length, paint);
   operation.solvent = has_open_solvent(unit, step, paint);
   if (operation.solvent) operation.clears = rounded_up(paint.purge);
   operation.pausable = step.attendance == route::Attendance::attended && may_pause(step.code);
@@ -222,7 +240,7 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
                              fullest * drying::inside_volume(oven), std::nullopt});
   }
   if (paint.capacity) {
-    problem.capacities.push_back({vapour, {{0, available(paint.capacity->volatiles)}}});
+    problem.capacities.push_back({vapour, {{0, available(paint.most_at_once)}}});
   }
   for (const UnitDraft& unit : units) {
     problem.units.push_back(unit_of(unit, shop, from, loads));
@@ -234,27 +252,6 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
   }
   for (std::size_t i = 0; i < loads.size(); ++i) add_load(problem, loads[i], i, units, loads);
   return problem;
-}
-
-std::optional<double> peak_of_vapour(const line::Problem& problem, const line::Answer& answer) {
-  if (problem.capacities.empty() || problem.capacities.front().steps.front().amount == 0) return std::nullopt;
-  std::map<std::string, std::int64_t> amounts;
-  for (const line::Operation& operation : problem.operations) {
-    for (const line::Demand& demand : operation.demands) amounts[operation.id] += demand.amount;
-  }
-  std::map<Minute, std::int64_t> changes;
-  for (const line::Placement& placement : answer.placements) {
-    const auto amount = amounts.find(placement.operation);
-    if (amount == amounts.end()) continue;
-    changes[placement.start] += amount->second;
-    changes[placement.end] -= amount->second;
-  }
-  std::int64_t now = 0, most = 0;
-  for (const auto& [when, change] : changes) {
-    now += change;
-    most = std::max(most, now);
-  }
-  return static_cast<double>(most) / static_cast<double>(problem.capacities.front().steps.front().amount);
 }
 
 }  // namespace dampward::workbench

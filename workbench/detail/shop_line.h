@@ -1,6 +1,5 @@
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,9 +17,5 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
 
 // The operation a step of a unit becomes. The bakes of one load are a single operation, shared by its units.
 std::string operation_id(const UnitDraft& unit, const route::Step& step, const std::vector<LoadDraft>& loads);
-
-// The most vapour the timetable gives off at once, as a share of what the place takes (1: just as much). Nothing where no
-// vapour is counted.
-std::optional<double> peak_of_vapour(const line::Problem& problem, const line::Answer& answer);
 
 }  // namespace dampward::workbench

@@ -133,7 +133,7 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
                 fixed(std::ceil(needed.in(cubic_metre_per_minute)), 0))});
   }
 
-  const auto air_there = air_at_the_gun(draft.coat->volatiles, paint);
+  const auto air_there = air_at_the_gun(draft.coat->volatiles, draft.coat->zone, paint);
   if (air_there && air_there->respirator.verdict == room_air::RespiratorChoice::Verdict::refuse) {
     return refuse(
         {Rule::respirator, draft.coat->gun->id.text,

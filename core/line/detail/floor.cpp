@@ -256,7 +256,8 @@ std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spo
       next = std::max(next, *cold);
     }
     for (const OpDemand& demand : op.demands) {
-      const auto room = capacities_[at(demand.capacity)].fit(start, length + demand.tail, demand.amount);
+      const auto room =
+          capacities_[at(demand.capacity)].fit(start, length + demand.tail, stacked(op.demands, demand));
       if (!room) return std::nullopt;
       next = std::max(next, *room);
     }

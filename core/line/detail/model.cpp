@@ -38,6 +38,14 @@ bool has(const std::vector<std::string>& words, std::string_view word) {
 
 }  // namespace
 
+std::int64_t stacked(const std::vector<OpDemand>& demands, const OpDemand& demand) {
+  std::int64_t amount = 0;
+  for (const OpDemand& other : demands) {
+    if (other.capacity == demand.capacity && other.tail >= demand.tail) amount += other.amount;
+  }
+  return amount;
+}
+
 Model::Model(const Problem& given) : problem(given) {
   units = by_id(given.units);
   people = by_id(given.people);

@@ -26,6 +26,10 @@ struct OpDemand {
   Minute tail;
 };
 
+// What an operation takes of a demand's capacity for all the time that demand lasts: with it, those on the same capacity that last as
+// long or longer.
+std::int64_t stacked(const std::vector<OpDemand>& demands, const OpDemand& demand);
+
 struct Op {
   const Operation* as_given = nullptr;
   Minute length = 0;

@@ -39,10 +39,11 @@ class Reasoner {
     }
     for (const OpDemand& demand : op_.demands) {
       const Capacity& capacity = *model_.capacities[static_cast<std::size_t>(demand.capacity)];
-      if (Level(capacity).longest_run(demand.amount, model_.problem.horizon) >= op_.length) continue;
+      const std::int64_t amount = stacked(op_.demands, demand);
+      if (Level(capacity).longest_run(amount, model_.problem.horizon) >= op_.length) continue;
       return unplaced(Obstacle::capacity, capacity.id,
-                      format("{} alone takes {} of {}, and there is never so much for {}", given_.id,
-                             demand.amount, capacity.id, duration(op_.length)));
+                      format("{} alone takes {} of {}, and there is never so much for {}", given_.id, amount,
+                             capacity.id, duration(op_.length)));
     }
     return std::nullopt;
   }
