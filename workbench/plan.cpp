@@ -140,7 +140,9 @@ bool take_out_of_bad_air(Happened& happened, const PlanAir& air) {
   for (Refusal refusal : air.refused) {
     const auto steps = happened.steps.find(refusal.unit);
     if (steps != happened.steps.end() && !steps->second.records.empty()) {
-      happened.doubts.push_back(refusal.unit.text + ": stop before its next coat. " + refusal.reason);
+      const std::string stop = refusal.unit.text + ": stop before its next coat. " + refusal.reason;
+      if (std::find(happened.doubts.begin(), happened.doubts.end(), stop) == happened.doubts.end())
+        happened.doubts.push_back(stop);
       continue;
     }
     std::erase_if(happened.drafts.units, [&](const UnitDraft& unit) {

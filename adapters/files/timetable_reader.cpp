@@ -1,5 +1,6 @@
 #include "adapters/files/detail/strict_json.h"
 #include "adapters/files/timetable_json.h"
+#include "core/base/civil_time.h"
 #include "core/line/planner.h"
 
 namespace dampward::files {
@@ -122,7 +123,8 @@ void head(StrictObject& root) {
       format != "dampward timetable problem" && !format.empty())
     root.fault("format", "\"" + format + "\"", "\"dampward timetable problem\"");
   root.whole("version", {1, 1});
-  root.text_or("starts_at", "");
+  if (const std::string at = root.text_or("starts_at", ""); !at.empty() && !parse_instant(at))
+    root.fault("starts_at", "\"" + at + "\"", "a time with its offset, such as 2027-02-01T07:00:00-04:00");
 }
 
 }  // namespace

@@ -84,6 +84,7 @@ TEST_CASE("a problem that cannot be used is refused with the path of the value a
                "operations[0].attendance: \"asleep\""},
            Row{"\"solvent\": false", "\"solvant\": false",
                "operations[0].solvant: a key that means nothing here"},
+           Row{"\"starts_at\": null", "\"starts_at\": \"Monday\"", "starts_at: \"Monday\""},
            Row{"\"version\": 1,", "\"version\": 1, \"version\": 1,", "the key \"version\" twice"},
            Row{"\"amount\": 7", "\"amount\": 7.5", "operations[3].demands[0].amount: 7.5"},
            Row{"\"bake\": \"bake\"", "\"bake\": \"bke\"", "\"bke\", which is not there"},

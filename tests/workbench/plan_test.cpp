@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "tests/workbench/demo_shop.h"
@@ -134,6 +135,26 @@ TEST_CASE("an oven in the spray room, or at a distance nobody wrote down, is nev
       }
     }
   }
+}
+
+// Decay in one mixed room: V/(m Q) ln 10 until nine tenths are gone (ACGIH dilution equations, from memory).
+TEST_CASE(
+    "the purge lasts until a tenth of what the air may hold is left, and hot ovens nearby wait for it") {
+  Workshop workshop = demo_workshop();
+  const shop::SprayPlace& place = workshop.shop.spray;
+  const Duration tenth =
+      place.length * place.width * place.height / (place.mixing * *place.fan) * std::log(10.0);
+  const Plan plan = plan_of(workshop, demo_records());
+  REQUIRE(plan.room.purge);
+  CHECK(plan.room.purge->in(minute) == doctest::Approx(tenth.in(minute)).epsilon(1e-9));
+  bool any = false;
+  for (const line::Operation& operation : plan.problem.operations) {
+    if (!operation.solvent) continue;
+    any = true;
+    CHECK(static_cast<double>(operation.clears) >= tenth.in(minute));
+    CHECK(static_cast<double>(operation.clears) < tenth.in(minute) + 1);
+  }
+  CHECK(any);
 }
 
 TEST_CASE("a place with no fresh air sprays nothing and says what fan it would take") {
