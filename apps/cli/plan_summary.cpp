@@ -48,7 +48,7 @@ struct Part {
 };
 
 Part loads_part(const Plan& plan, const UnitText& units) {
-  Part part{"OVEN LOADS  (units, set point, safe hold, in, first out, weakest part)", {}, 8};
+  Part part{"OVEN LOADS  (units, set point, safe hold, in, first out, weakest part)", {}, 8, false, 4};
   for (const auto& load : plan.loads) {
     part.entries.push_back(
         {cut(format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
@@ -92,7 +92,7 @@ Part cautions_part(const Plan& plan, const UnitText& units) {
 }
 
 Part no_heat_part(const Plan& plan, const UnitText& units) {
-  Part part{"DRIED WITHOUT THE OVEN", {}, 1, false, 1};
+  Part part{"DRIED WITHOUT THE OVEN", {}, 1};
   for (const auto& unit : plan.units) {
     if (!unit.no_heat) continue;
     std::string text = format(" {}: {}", unit.unit.text, unit.no_heat_reason);
@@ -235,6 +235,7 @@ std::vector<std::string> head(const Plan& plan, const UnitText& units) {
 
 std::size_t height(const Part& part, std::size_t shown) {
   if (part.entries.empty()) return 0;
+  if (shown == 0) return 1;
   std::size_t lines = 1 + (shown < part.entries.size() ? 1 : 0);
   for (std::size_t i = 0; i < shown; ++i) lines += part.entries[i].size();
   return lines;
@@ -273,6 +274,10 @@ std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const Part& part = parts[i];
     if (part.entries.empty()) continue;
+    if (shown[i] == 0) {
+      lines.push_back(format("{}  ({})", part.title, part.entries.size()));
+      continue;
+    }
     lines.push_back(part.title);
     for (std::size_t entry = 0; entry < shown[i]; ++entry) {
       lines.insert(lines.end(), part.entries[entry].begin(), part.entries[entry].end());

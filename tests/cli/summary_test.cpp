@@ -50,6 +50,18 @@ TEST_CASE("the demo's plan fits a page and names every refused and late unit and
   }
 }
 
+TEST_CASE("a plan taken up from the log fits a page and still names every load") {
+  const DemoShop shop;
+  const Run noted =
+      dampward_run({"note", shop.folder(), "--kind", "step_started", "--unit", "TD-0311", "--step",
+                    "r1.make_safe", "--by", "technician", "--at", "2027-02-01 07:10"});
+  REQUIRE_MESSAGE(noted.exit_code == 0, noted.err);
+  const std::vector<std::string> at{"--at", "2027-02-01 07:30"};
+  const std::string page = plan(shop, at).out;
+  check_fits_a_page(page);
+  check_says_what_matters(page, only_document(plan(shop, {"--at", "2027-02-01 07:30", "--json"})));
+}
+
 TEST_CASE("a plan of 500 units fits a page too, and says how much it leaves to the JSON answer") {
   const DemoShop shop;
   shop.write_queue(long_queue(shop, 500));
