@@ -21,6 +21,7 @@
 #include "workbench/mixed_pot.h"
 #include "workbench/rework.h"
 #include "workbench/rule.h"
+#include "workbench/window_remedy.h"
 
 namespace dampward::workbench {
 
@@ -66,6 +67,14 @@ struct SplitOff {
   Duration hold, in_oven;
 };
 
+// The oven stepped down after the bake, so that light and heavy parts meet the gun in one window.
+struct StepDownHold {
+  Temperature to;             // of the thermostat, vent shut, lamps off
+  Duration takes;             // until the first unit may leave
+  Duration at_most;           // then the last one leaves within this time: damp goes back
+  RelativeHumidity humidity;  // of the oven's air meanwhile, from the leak
+};
+
 struct Load {
   std::string id;
   OvenId oven;
@@ -79,13 +88,24 @@ struct Load {
   UnitId weakest_unit;
   PartId weakest_part;
   std::string weakest_name;
-  std::vector<UnitsCost> costs;  // empty where all units are of one kind
-  std::vector<SplitOff> split;   // empty where splitting gains nobody enough
-  std::string recipe;            // the same in words
+  std::vector<UnitsCost> costs;           // empty where all units are of one kind
+  std::vector<SplitOff> split;            // empty where splitting gains nobody enough
+  std::string recipe;                     // the same in words
+  std::optional<StepDownHold> step_down;  // none: units leave hot
   std::vector<PartInOven> parts;
   Instant starts, first_out, last_out;
   std::optional<double>
       wet_share;  // of the lower flammable limit, were one of its units put in fresh from the gun; none: nothing burns
+};
+
+// Damp back in one part that the oven had dried.
+struct DampBackIn {
+  PartId part;
+  std::string name;
+  double share = 0;     // of the water driven out, by the end of the last flash as planned, at most
+  Duration tenth_back;  // from leaving the oven until a tenth of it is back; a day where that takes longer
+  bool gates = false;   // a slow part: the window ends before too much of it is back
+  std::string words;    // what to do about it; empty where little comes back
 };
 
 // When one unit may meet the gun after the oven.
@@ -96,6 +116,7 @@ struct Window {
   Duration closes_after;             // the last flash must be over by then
   std::string opened_by, closed_by;  // which rule sets each end
   Duration trade_opens_after;        // "coat while warm": at once
+  std::vector<DampBackIn> damp_back;
 };
 
 struct UnitStep {
@@ -146,8 +167,9 @@ struct Rung {
 struct Refusal : Barrier {
   UnitId unit;
   KindId kind;
-  std::vector<Rung> ladder = {};   // cheapest first
-  std::string ladder_reason = {};  // why it has no rung
+  std::vector<WindowRemedy> remedies = {};  // what would make a window, where none is the rule in the way
+  std::vector<Rung> ladder = {};            // cheapest first
+  std::string ladder_reason = {};           // why it has no rung
 };
 
 struct StockNeed {

@@ -3,6 +3,7 @@
 #include "adapters/files/detail/json_mixing.h"
 #include "adapters/files/detail/json_rework.h"
 #include "adapters/files/detail/json_what_if.h"
+#include "adapters/files/detail/json_window.h"
 #include "adapters/files/json_documents.h"
 #include "adapters/files/json_values.h"
 #include "workbench/plan.h"
@@ -79,29 +80,12 @@ Json load_json(const workbench::Load& load, const Plan& plan) {
                {"costs", costs_json(load)},
                {"split", split_json(load)},
                {"recipe", load.recipe},
+               {"step_down", detail::step_down_json(load.step_down)},
                {"starts_at", iso_text(load.starts, plan.clock)},
                {"first_out_at", iso_text(load.first_out, plan.clock)},
                {"last_out_at", iso_text(load.last_out, plan.clock)},
                {"parts", parts}});
   return json;
-}
-
-Json window_json(const workbench::Window& window, const Plan& plan) {
-  const auto at = [&](Duration after) {
-    return iso_text(window.leaves_oven + std::chrono::seconds(static_cast<long>(after.in(second))),
-                    plan.clock);
-  };
-  return {{"unit", window.unit.text},
-          {"leaves_oven_at", iso_text(window.leaves_oven, plan.clock)},
-          {"first_coat_at", iso_text(window.first_coat, plan.clock)},
-          {"opens_after_min", minutes(window.opens_after)},
-          {"opens_at", at(window.opens_after)},
-          {"opened_by", window.opened_by},
-          {"closes_after_min", minutes(window.closes_after)},
-          {"closes_at", at(window.closes_after)},
-          {"closed_by", window.closed_by},
-          {"window_min", minutes(window.closes_after - window.opens_after)},
-          {"trade_opens_after_min", minutes(window.trade_opens_after)}};
 }
 
 Json step_json(const workbench::UnitStep& step, const Plan& plan) {
@@ -227,8 +211,13 @@ Json refusal_json(const workbench::Refusal& refusal, const Plan& plan) {
                       {"done_at", iso_text(rung.done, plan.clock)},
                       {"loses", texts(rung.loses)}});
   }
-  Json json = {{"unit", refusal.unit.text}, {"kind", refusal.kind.text}, {"rule", word(refusal.rule)},
-               {"reason", refusal.reason},  {"settle", refusal.settle},  {"ladder", ladder}};
+  Json json = {{"unit", refusal.unit.text},
+               {"kind", refusal.kind.text},
+               {"rule", word(refusal.rule)},
+               {"reason", refusal.reason},
+               {"settle", refusal.settle},
+               {"ladder", ladder},
+               {"remedies", detail::remedies_json(refusal.remedies)}};
   if (refusal.ladder.empty()) json["ladder_reason"] = refusal.ladder_reason;
   return json;
 }
@@ -273,7 +262,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
   Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
        treated = Json::array(), cautions = Json::array(), people = Json::array();
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
-  for (const auto& window : plan.windows) windows.push_back(window_json(window, plan));
+  for (const auto& window : plan.windows) windows.push_back(detail::window_json(window, plan.clock));
   for (const auto& refusal : plan.refused) {
     refused.push_back(refusal_json(refusal, plan));
   }

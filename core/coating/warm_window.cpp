@@ -15,6 +15,22 @@ std::string degrees(Temperature t) {
   return fixed(t.celsius(), 1) + " °C";
 }
 
+// What ends a window that ends.
+std::string end_of(const WarmWindow& window) {
+  switch (window.closed) {
+    case Closes::never:
+      break;
+    case Closes::dew_margin:
+      return format("{} is down to {} (dew point plus margin)", window.closed_by, degrees(window.floor));
+    case Closes::coldest_surface:
+      return format("{} is down to {} (the lacquer's coldest surface)", window.closed_by,
+                    degrees(window.floor));
+    case Closes::damp_back:
+      return format("too much damp is back in {}", window.closed_by);
+  }
+  return "it ends";
+}
+
 void open(WarmWindow& window, const Surface& surface, Temperature hottest) {
   const std::optional<Duration> cooled = surface.at_or_below(hottest);
   if (!cooled) {
@@ -37,6 +53,13 @@ void close(WarmWindow& window, const Surface& surface, Closes reason) {
     window.closed = reason;
     window.closed_by = surface.name;
   }
+}
+
+void close(WarmWindow& window, const DampBack& damp_back) {
+  if (window.closes && *window.closes <= damp_back.too_much) return;
+  window.closes = damp_back.too_much;
+  window.closed = Closes::damp_back;
+  window.closed_by = damp_back.part;
 }
 
 void warn(WarmWindow& window, const ShopAir& air, const WindowRules& rules) {
@@ -80,7 +103,7 @@ std::optional<CoatingWork> coating_work(const materials::Lacquer& lacquer, mater
 }
 
 WarmWindow warm_window(std::span<const Surface> surfaces, const ShopAir& air, const WindowRules& rules,
-                       const CoatingWork& work) {
+                       const CoatingWork& work, const std::optional<DampBack>& damp_back) {
   DAMPWARD_PROMISE(!surfaces.empty(), "a unit to coat has a surface");
   WarmWindow window;
   window.floor = air.dew_point + rules.dew_margin;
@@ -95,6 +118,8 @@ WarmWindow warm_window(std::span<const Surface> surfaces, const ShopAir& air, co
     close(window, surface, reason);
     if (!window.usable()) break;
   }
+  window.margin_lasts = window.usable() && !window.closes;
+  if (damp_back) close(window, *damp_back);
   if (window.floor >= rules.hottest) {
     window.shut = Shut::dew_too_high;
     window.shut_by.clear();
@@ -145,31 +170,23 @@ std::string words(const WarmWindow& window, const CoatingWork& work) {
   const std::string by = window.shut_by.empty() ? "" : " (" + window.shut_by + ")";
   switch (window.shut) {
     case Shut::room_too_hot:
-      return "No window: the surface" + by +
-             " never cools to the hottest the lacquer allows. Cool the place, or coat at night.";
+      return "No window: the surface" + by + " never cools to the hottest the lacquer allows.";
     case Shut::dew_too_high:
       return format(
-          "No window: a surface would have to stay above {}, as warm as the lacquer allows. Dry the air "
-          "first.",
+          "No window: a surface would have to stay above {}, dew point plus margin, which is as warm as the "
+          "lacquer allows.",
           degrees(window.floor));
     case Shut::surface_too_cold:
       return format(
-          "No window: the surface{} is colder than {}, the dew point with its margin, from the start. Warm "
-          "it first.",
-          by, degrees(window.floor));
+          "No window: the surface{} is colder than {}, the dew point with its margin, from the start.", by,
+          degrees(window.floor));
     case Shut::surfaces_disagree:
-      return format(
-          "No window in common: {} is down to {} after {}, while {} may be coated only from {}. Hold the "
-          "load warm, or "
-          "coat in two passes.",
-          window.closed_by, degrees(window.floor), minutes(*window.closes), window.opened_by,
-          minutes(window.opens));
+      return format("No window in common: {} after {}, while {} may be coated only from {}.", end_of(window),
+                    minutes(*window.closes), window.opened_by, minutes(window.opens));
     case Shut::work_too_long:
-      return format(
-          "The window from {} to {} is too short for {} coats with their flashes ({}). Hold the load warm, "
-          "or take fewer "
-          "units at once.",
-          minutes(window.opens), minutes(*window.closes), work.coats, minutes(work.whole()));
+      return format("The window from {} to {}, when {}, is too short for {} coats with their flashes ({}).",
+                    minutes(window.opens), minutes(*window.closes), end_of(window), work.coats,
+                    minutes(work.whole()));
     case Shut::no:
       break;
   }
@@ -178,10 +195,7 @@ std::string words(const WarmWindow& window, const CoatingWork& work) {
           ? format("Opens after {}, when {} has cooled to the limit", minutes(window.opens), window.opened_by)
           : std::string("Opens on leaving the oven");
   if (!window.closes) return from + "; the margin over the dew point never runs out in this air.";
-  return from + format("; closes after {}, when {} comes down to {} ({}).", minutes(*window.closes),
-                       window.closed_by, degrees(window.floor),
-                       window.closed == Closes::dew_margin ? "dew point plus margin"
-                                                           : "the lacquer's coldest surface");
+  return from + format("; closes after {}, when {}.", minutes(*window.closes), end_of(window));
 }
 
 }  // namespace dampward::coating

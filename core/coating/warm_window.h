@@ -52,14 +52,21 @@ enum class Closes {
   never,            // the margin never runs out: the air itself lies above dew point plus margin
   dew_margin,       // this surface comes down to dew point plus margin
   coldest_surface,  // this surface comes down to the lacquer's coldest
+  damp_back,        // so much damp is back in this part that the drying would have been for little
 };
 enum class Shut {
   no,
-  room_too_hot,       // this surface never cools to the hottest allowed: the air is not below it
-  dew_too_high,       // dew point plus margin lies at or above the hottest surface: no temperature fits
-  surface_too_cold,   // this surface lacks the margin from the start: bring it in warm
-  surfaces_disagree,  // the light one has lost its margin before the heavy one has cooled
+  room_too_hot,      // this surface never cools to the hottest allowed: the air is not below it
+  dew_too_high,      // dew point plus margin lies at or above the hottest surface: no temperature fits
+  surface_too_cold,  // this surface lacks the margin from the start: bring it in warm
+  surfaces_disagree,  // the light one has lost its margin, or a part its dryness, before the heavy one has cooled
   work_too_long,      // a window, but too short for all coats and flashes
+};
+
+// The slow part that takes damp back first, where one does: the last flash must be over before too much of it is back.
+struct DampBack {
+  std::string part;
+  Duration too_much;  // after leaving the oven
 };
 
 // Times count from leaving the oven. Every coat and flash must lie between `opens` and `closes`.
@@ -71,7 +78,8 @@ struct WarmWindow {
   std::string opened_by;           // surface that set it
   std::optional<Duration> closes;  // none: never runs out
   Closes closed = Closes::never;
-  std::string closed_by;                 // surface that set it
+  std::string closed_by;                 // surface or part that set it
+  bool margin_lasts = false;             // no surface ever comes down to `floor` in this air
   std::optional<Duration> latest_start;  // last moment for the first coat that leaves room for all the work
   Temperature floor;  // dew point plus margin, or the lacquer's coldest where that is higher
   std::vector<std::string> warnings;
@@ -80,7 +88,7 @@ struct WarmWindow {
 
 // Promise: at least one surface.
 WarmWindow warm_window(std::span<const Surface> surfaces, const ShopAir& air, const WindowRules& rules,
-                       const CoatingWork& work);
+                       const CoatingWork& work, const std::optional<DampBack>& damp_back = {});
 
 // Common practice coats while the unit is warm from the oven; the published limit makes it wait. Both are shown, the window
 // keeps the published one.

@@ -353,7 +353,7 @@ MixedLoad mixed_load(const shop::Oven& oven, const Wall& wall, std::span<const L
                      const moist_air::HumidAir& shop_air, const RunSettings& settings) {
   std::vector<UnitNodes> units;
   for (const LoadUnits& each : load) units.push_back(nodes_of(each, oven, settings.air, settings.side));
-  const Loss loss = settings.side == Side::safe ? Loss::highest : Loss::typical;
+  const Loss loss = settings.loss.value_or(settings.side == Side::safe ? Loss::highest : Loss::typical);
   const auto settled = moist_air::brought_to(shop_air, settings.air);
   return MixedLoad(oven_nodes(oven, wall, loss, settled), std::move(units), shop_air, settings.air);
 }

@@ -42,8 +42,9 @@ struct RunSettings {
   Temperature air;  // at the place meant: the set point, or the oven's coldest
   Side side = Side::typical;
   DryRules rules;
-  Duration at_least;       // go on until then, that the residuals be those of a longer bake
-  Duration at_least_hold;  // a hold no shorter than this
+  Duration at_least;              // go on until then, that the residuals be those of a longer bake
+  Duration at_least_hold;         // a hold no shorter than this
+  std::optional<Loss> loss = {};  // none: the highest on the safe side, else the typical one
 };
 
 // The heat and water of such a run before its first step, for whoever takes it through another way.

@@ -127,6 +127,15 @@ MixedLoad::MixedLoad(const OvenNodes& oven, std::vector<UnitNodes> units, const 
   }
 }
 
+void MixedLoad::start_dry(Temperature all) {
+  heater_ = all.kelvins() > set_ ? Heater::off : Heater::full;
+  state_[0] = state_[1] = all.kelvins();
+  for (std::size_t unit = 0; unit < units_.size(); ++unit) {
+    state_[3 + 3 * unit] = state_[4 + 3 * unit] = all.kelvins();
+    state_[5 + 3 * unit] = 0;
+  }
+}
+
 Temperature MixedLoad::inner(std::size_t unit) const {
   return units_[unit].inner > HeatCapacity{} ? Temperature::kelvins(state_[4 + 3 * unit]) : shell(unit);
 }
@@ -148,8 +157,10 @@ void MixedLoad::derivative(const std::vector<double>& y, double given_off, Heate
                            std::vector<double>& f) const {
   const double air = y[0], lining = y[1], ratio = y[2];
   const double full = oven_.available.si(), asked = full * (set_ - air) / band;
-  double heat = (heater == Heater::full ? full : asked) - oven_.vented.si() * (air - room_) -
-                oven_.inside.si() * (air - lining);
+  double heat = (heater == Heater::full    ? full
+                 : heater == Heater::valve ? asked
+                                           : 0) -
+                oven_.vented.si() * (air - room_) - oven_.inside.si() * (air - lining);
   double water = given_off - oven_.fresh.si() * (ratio - room_ratio_);
   for (std::size_t i = 0; i < units_.size(); ++i) {
     const UnitNodes& unit = units_[i];
@@ -229,13 +240,14 @@ std::vector<double> MixedLoad::stepped(double step, double given_off, Heater hea
 void MixedLoad::advance(Duration step, MassFlow given_off) {
   // Full power while the air stays below the valve's band at the end of the step, the valve otherwise: in a step that
   // crosses the corner the air's own heat, which is next to nothing, is all that is misplaced. Whichever held last is
-  // tried first.
+  // tried first. A load that started hotter gets no heat before its air is down to the setting.
   const auto holds = [&](const std::vector<double>& next) {
+    if (heater_ == Heater::off) return next[0] > set_;
     return (next[0] > set_ - band) == (heater_ == Heater::valve);
   };
   std::vector<double> next = stepped(step.si(), given_off.si(), heater_);
   if (!holds(next)) {
-    heater_ = heater_ == Heater::full ? Heater::valve : Heater::full;
+    heater_ = heater_ == Heater::valve ? Heater::full : Heater::valve;
     next = stepped(step.si(), given_off.si(), heater_);
   }
   const double full = oven_.available.si();
@@ -249,8 +261,7 @@ void MixedLoad::rates(std::span<const double> state, MassFlow given_off, std::sp
   const std::vector<double> y(state.begin(), state.end());
   std::vector<double> f(y.size());
   const double asked = (set_ - y[0]) / band;
-  derivative(y, given_off.si(), asked > 1 ? Heater::full : Heater::valve, f);
-  if (asked < 0) f[0] -= oven_.available.si() * asked / oven_.air.si();  // a valve gives no cold
+  derivative(y, given_off.si(), asked > 1 ? Heater::full : asked < 0 ? Heater::off : Heater::valve, f);
   std::copy(f.begin(), f.end(), rates.begin());
 }
 

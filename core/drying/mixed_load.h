@@ -47,6 +47,8 @@ class MixedLoad {
   MixedLoad(const OvenNodes& oven, std::vector<UnitNodes> units, const moist_air::HumidAir& room,
             Temperature set);
 
+  // From after a bake instead: air, lining and units all at this temperature, no film left, the vapour as in the room.
+  void start_dry(Temperature all);
   void advance(Duration step, MassFlow given_off);
   // Vapour put into the air after a step, as a correction.
   void add_vapour(Mass water) { state_[2] += water.si() / oven_.dry_air.si(); }
@@ -68,7 +70,7 @@ class MixedLoad {
   void rates(std::span<const double> state, MassFlow given_off, std::span<double> rates) const;
 
  private:
-  enum class Heater { full, valve };
+  enum class Heater { full, valve, off };
   struct Work;  // one Jacobian, taken apart
   void derivative(const std::vector<double>& y, double given_off, Heater heater,
                   std::vector<double>& f) const;

@@ -38,10 +38,13 @@ OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss) {
   if (oven.lamps) heat += oven.lamps->count * oven.lamps->each;
   const Range<HeatTransferCoefficient>& u = wall.loss.value;
   const Area area = inside_area(oven);
-  return {
-      .available = std::min(heat, oven.supply),
-      .loss = (loss == Loss::highest ? u.high : u.typical) * area + oven.vent * fresh_air_density * air_heat,
-      .own = area * lining * lining_heat + inside_volume(oven) * fresh_air_density * air_heat};
+  return {.available = std::min(heat, oven.supply),
+          .loss = (loss == Loss::highest  ? u.high
+                   : loss == Loss::lowest ? u.low
+                                          : u.typical) *
+                      area +
+                  oven.vent * fresh_air_density * air_heat,
+          .own = area * lining * lining_heat + inside_volume(oven) * fresh_air_density * air_heat};
 }
 
 OvenNodes oven_nodes(const shop::Oven& oven, const Wall& wall, Loss loss,

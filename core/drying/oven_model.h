@@ -30,8 +30,8 @@ struct OvenNodes {
   MassFlow fresh;  // of dry air through vent and cracks
 };
 
-// Losses with the wall's typical or its highest coefficient (the safe side for reach and warm-up).
-enum class Loss { typical, highest };
+// Losses with the wall's typical coefficient, its highest (the safe side for reach and warm-up) or its lowest (for cooling).
+enum class Loss { typical, highest, lowest };
 
 // Wall loss U · A of the inner walls, floor and door included, plus ρ cp of the fresh air (20 °C, 1.2 kg/m³).
 // The lining counts as 1 mm of steel, an estimate; brick and wood store more, which this balance leaves out.

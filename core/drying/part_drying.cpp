@@ -9,10 +9,17 @@ namespace dampward::drying {
 Diffusivity effective_diffusivity(const DryingBody& body, Temperature at, Side side) {
   const Range<Diffusivity> here = materials::diffusivity(body.diffusion, at);
   if (side == Side::typical) return here.typical;
+  const bool quick = side == Side::quick;
   const Range<Diffusivity>& known = body.diffusion.diffusivity.value;
-  const double both = std::log(here.typical / here.low), figure = std::log(known.typical / known.low);
-  const double thickness = 2 * std::log(body.path.high / body.path.typical);
-  return here.typical * std::exp(-std::hypot(figure, both - figure, thickness));
+  // Each spread as a logarithm, by which the typical figure moves.
+  const auto spread = [&](const Range<Diffusivity>& d) {
+    return quick ? std::log(d.high / d.typical) : std::log(d.typical / d.low);
+  };
+  const double both = spread(here), figure = spread(known);
+  const double thickness = 2 * (quick ? std::log(body.path.typical / body.path.low)
+                                      : std::log(body.path.high / body.path.typical));
+  const double moves = std::hypot(figure, both - figure, thickness);
+  return here.typical * std::exp(quick ? moves : -moves);
 }
 
 Duration time_to_dry(const DryingBody& body, Temperature at, Side side) {

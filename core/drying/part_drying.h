@@ -11,13 +11,15 @@ namespace dampward::drying {
 // Which figure of the ranges is meant.
 enum class Side {
   typical,
-  safe,  // the slow one: nineteen parts in twenty are quicker
+  safe,   // the slow one: nineteen parts in twenty are quicker
+  quick,  // the other one: nineteen in twenty are slower; the safe side for water that goes back
 };
 
 // How fast water leaves the body at this temperature, as the diffusivity a body of typical thickness would
 // have.
 //   typical  D(T)
 //   safe     D(T) · exp(−√(ln²(D/D_low) + ln²(effect of E_low or E_high at T) + ln²((L_high/L)²)))
+//   quick    the same upwards: D_high, the other ends of E and L_low
 // Taking each end of a range as the one-in-twenty value of an independent log-normal factor, the safe figure
 // is the one-in-twenty value of the drying. That the ends are such values is an estimate.
 Diffusivity effective_diffusivity(const DryingBody& body, Temperature at, Side side);

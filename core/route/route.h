@@ -42,7 +42,8 @@ struct Means {
 struct Heat {
   Temperature set_point;
   Temperature hottest_place;  // where tape may sit: set point, swing, evenness and lamps together
-  Range<Duration> hold;       // from the door closing to the end of the bake
+  Range<Duration> hold;       // from the door closing until the first unit may leave
+  std::optional<Temperature> stepped_to = {};  // where the oven is held after the bake; none: units leave hot
 };
 
 // Drying without an oven's heat, and why.

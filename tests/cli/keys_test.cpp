@@ -162,6 +162,14 @@ std::vector<Json> plans() {
             .exit_code == 0);
   documents.push_back(json_of({"plan", begun.folder(), "--at", "2027-02-01 08:00"}));
 
+  // So damp that no unit has a window hot from the oven; with a quick lacquer some have one once the oven is stepped down.
+  const DemoShop damp;
+  damp.replace("site.toml", "weather = \"weather.epw\"", "weather = \"\"");
+  damp.write("air.csv", "time,place,temperature,humidity\n2027-02-01 06:40,spray room,32 °C,85 %\n");
+  documents.push_back(json_of(
+      {"plan", damp.folder(), "--what-if",
+       "lacquers.delta_varnish.flash={ hand_gun = \"4 min\", power_gun = \"4 min\", brush = \"4 min\" }"}));
+
   // Somebody there day and night: no rest in which the body could clear what it breathed.
   documents.push_back(
       json_of({"plan", demo.folder(), "--what-if", "crew.technician.shifts=[\"mon-sun 00:00-24:00\"]"}));

@@ -89,6 +89,26 @@ TEST_CASE("in 32 °C air below about 84 % the margin never runs out") {
   CHECK(words(window, hand_gun()).find("never runs out") != std::string::npos);
 }
 
+TEST_CASE("where the margin never runs out, damp going back into a slow part ends the window and is named") {
+  const Surface set[] = {cooling("chassis", 18.6)};
+  const WindowRules rules = window_rules(phenolic_varnish());
+  const WarmWindow window =
+      warm_window(set, drier_air(), rules, hand_gun(), DampBack{"terminal board", 3 * hour});
+  CHECK(window.usable());
+  CHECK(window.margin_lasts);
+  CHECK(window.closed == Closes::damp_back);
+  CHECK(window.closed_by == "terminal board");
+  CHECK(window.closes == 3 * hour);
+  CHECK(words(window, hand_gun()).find("terminal board") != std::string::npos);
+  const WarmWindow sooner = warm_window(set, damp_air(), rules, {1, 5 * minute, 20 * minute},
+                                        DampBack{"terminal board", 30 * hour});
+  CHECK(sooner.closed == Closes::dew_margin);
+  CHECK_FALSE(sooner.margin_lasts);
+  const WarmWindow none =
+      warm_window(set, drier_air(), rules, hand_gun(), DampBack{"terminal board", 20 * minute});
+  CHECK(none.shut == Shut::surfaces_disagree);
+}
+
 TEST_CASE("a light cover that meets the gun in time may lose its margin before the last flash") {
   const Surface cover[] = {cooling("cover", 6)};
   const WindowRules rules = window_rules(phenolic_varnish());

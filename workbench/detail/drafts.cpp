@@ -3,12 +3,68 @@
 #include <algorithm>
 #include <set>
 
+#include "workbench/detail/window_remedies.h"
+
 namespace dampward::workbench {
 namespace {
 
+UnitDraft drafted(const records::QueuedUnit& queued, const LoadDraft* load, const DraftingTable& table) {
+  return draft_unit(queued, table.cases.at(queued.kind), load, table.means, table.paint, table.air);
+}
+
+bool windowless(const UnitDraft& draft) {
+  return draft.refused && draft.refused->rule == Rule::warm_window;
+}
+
+void offer_remedies(UnitDraft& draft, const LoadDraft* load, const drying::StepDownAnswer& down,
+                    const DraftingTable& table) {
+  draft.refused->remedies = window_remedies(
+      {*draft.kind, load, *draft.coat, table.paint, table.air, table.humid_air.pressure}, down);
+  draft.refused->settle = settled_by(draft.refused->remedies);
+}
+
+// A load and its units.
+struct Loaded {
+  LoadDraft load;
+  std::vector<UnitDraft> units;
+  std::size_t without_window() const {
+    return static_cast<std::size_t>(std::count_if(units.begin(), units.end(), windowless));
+  }
+};
+
+Loaded loaded(const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table) {
+  Loaded result{load, {}};
+  for (std::size_t member : load.units) result.units.push_back(drafted(*units[member], &load, table));
+  return result;
+}
+
+// Units leave the oven hot where all of them find a window so; else held in the stepped-down oven, where that finds more of them
+// one. Those without are told what would.
+Loaded loaded_for_windows(LoadDraft load, const QueuedUnits& units, const DraftingTable& table) {
+  load.held.reset();
+  Loaded hot = loaded(load, units, table);
+  if (hot.without_window() == 0) return hot;
+  const std::vector<const KindCase*> cases = cases_of(units, table);
+  const drying::StepDownAnswer answer = stepped_down(load, cases, table.workshop, table.humid_air,
+                                                     coating::window_rules(*table.paint.lacquer).hottest);
+  Loaded best = std::move(hot);
+  if (const auto* down = std::get_if<drying::StepDown>(&answer)) {
+    std::vector<const KindCase*> members;
+    for (std::size_t member : load.units) members.push_back(cases[member]);
+    LoadDraft held = load;
+    held.held = LoadDraft::Held{*down, longest_held(load.bake, *down, members)};
+    Loaded waiting = loaded(held, units, table);
+    if (waiting.without_window() < best.without_window()) best = std::move(waiting);
+  }
+  for (UnitDraft& draft : best.units) {
+    if (windowless(draft)) offer_remedies(draft, &load, answer, table);
+  }
+  return best;
+}
+
 void add_cold(Drafts& drafts, const records::QueuedUnit& queued, const DraftingTable& table) {
-  UnitDraft draft =
-      draft_unit(queued, table.cases.at(queued.kind), nullptr, table.means, table.paint, table.air);
+  UnitDraft draft = drafted(queued, nullptr, table);
+  if (windowless(draft)) offer_remedies(draft, nullptr, {}, table);
   if (draft.refused) {
     drafts.refused.push_back(*draft.refused);
   } else {
@@ -39,10 +95,8 @@ std::vector<const KindCase*> cases_of(const QueuedUnits& units, const DraftingTa
 }
 
 void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table) {
-  for (std::size_t member : load.units) {
-    const records::QueuedUnit& queued = *units[member];
-    UnitDraft draft =
-        draft_unit(queued, table.cases.at(queued.kind), &load, table.means, table.paint, table.air);
+  Loaded all = loaded_for_windows(load, units, table);
+  for (UnitDraft& draft : all.units) {
     draft.load = drafts.loads.size();
     if (draft.refused) {
       drafts.refused.push_back(*draft.refused);
@@ -50,7 +104,7 @@ void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, c
       drafts.units.push_back(std::move(draft));
     }
   }
-  drafts.loads.push_back(load);
+  drafts.loads.push_back(std::move(all.load));
 }
 
 Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable& table) {

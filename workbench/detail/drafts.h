@@ -33,7 +33,8 @@ struct Drafts {
 // again without it: a weak unit that is not coming must not hold the others back.
 Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable& table);
 
-// Adds the load and its units, which `units` lists by the places its members name; refused ones go to `refused` instead.
+// Adds the load and its units, which `units` lists by the places its members name; refused ones go to `refused` instead. Where
+// some unit finds no window hot from the oven, and does when the oven is stepped down and the load held there, it is held.
 void add_load(Drafts& drafts, const LoadDraft& load, const QueuedUnits& units, const DraftingTable& table);
 
 // The same with every load halved for which the line found no time; the same drafts where none can be halved. Loads

@@ -239,8 +239,8 @@ Result<Happened> as_happened(const Drafts& drafts, const history::History& histo
   for (const UnitDraft& unit : drafts.units) {
     known.insert(unit.queued->serial);
     const LoadDraft* load = unit.kind->cold ? nullptr : &drafts.loads[unit.load];
-    happened.steps[unit.queued->serial] =
-        happened_steps(unit, history, load, barrier_to_cold_coat(*unit.coat, table.paint, table.air));
+    happened.steps[unit.queued->serial] = happened_steps(
+        unit, history, load, barrier_to_cold_coat(*unit.kind, *unit.coat, table.paint, table.air));
   }
   std::set<UnitId> unknown;
   for (const history::StepRecord& record : history.steps) {

@@ -216,7 +216,7 @@ class Finder {
   }
 
   Duration length_of(const Step& step) const {
-    if (step.code == StepCode::bake && load_ != nullptr) return load_->bake.in_oven();
+    if (step.code == StepCode::bake && load_ != nullptr) return load_->in_oven();
     return step.attendance == route::Attendance::attended ? step.minutes.typical : step.minutes.high;
   }
 

@@ -144,6 +144,13 @@ std::vector<LoadDraft> halved(const LoadDraft& load, const Cases& cases, const W
   return halves;
 }
 
+drying::StepDownAnswer stepped_down(const LoadDraft& load, const Cases& cases, const Workshop& workshop,
+                                    const moist_air::HumidAir& air, Temperature hottest) {
+  const drying::Wall* wall = workshop.walls.find(load.oven->wall);
+  DAMPWARD_PROMISE(wall != nullptr, "every oven read from a folder has a known wall");
+  return drying::step_down(*load.oven, *wall, pieces_of(load.units, cases), load.bake, air, hottest);
+}
+
 std::optional<LoadDraft> load_in(const std::string& id, const shop::Oven& oven,
                                  std::vector<std::size_t> units, const Cases& cases, const Workshop& workshop,
                                  const moist_air::HumidAir& air) {

@@ -10,6 +10,7 @@
 #include "core/line/calendar.h"
 #include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
+#include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
 namespace {
@@ -273,6 +274,7 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
     if (!unit.window) continue;
     for (const std::string& warning : unit.window->warnings) say(warning);
   }
+  for (const std::string& warning : window_warnings(plan)) say(warning);
   if (sprayed) {
     const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density,
                                                paint.lacquer->thinner_parts_for_spray);

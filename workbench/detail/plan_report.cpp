@@ -6,6 +6,7 @@
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
 #include "core/room_air/wet_work.h"
+#include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
 namespace {
@@ -25,6 +26,16 @@ const route::Step* step_of(const UnitDraft& unit, StepCode code) {
     if (step.code == code) return &step;
   }
   return nullptr;
+}
+
+Instant last_flash_of(const UnitDraft& unit, const std::vector<LoadDraft>& loads, const Placed& placed,
+                      Instant from) {
+  Instant last = from;
+  for (const route::Step& step : unit.route.steps) {
+    if (step.code != StepCode::flash) continue;
+    last = std::max(last, line::instant_of(placed.at(operation_id(unit, step, loads))->end, from));
+  }
+  return last;
 }
 
 Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads,
@@ -68,33 +79,6 @@ PartInOven part_in_oven(const drying::PartBake& part, const UnitDraft& unit) {
           part.dryness == drying::Dryness::dry,
           part.residual,
           part.words};
-}
-
-std::string opened_words(const coating::WarmWindow& window) {
-  switch (window.opened) {
-    case coating::Opens::on_leaving_the_oven:
-      return "it is cool enough on leaving the oven";
-    case coating::Opens::hottest_surface:
-      return window.opened_by + " has cooled to the lacquer's hottest surface";
-  }
-  return "";
-}
-
-std::string closed_words(const coating::WarmWindow& window) {
-  if (closed_by_regain(window)) {
-    return format("{}damp going back into slow parts ends it {} h after opening (estimate)",
-                  window.closes ? "" : "the dew-point margin never runs out in this air; ",
-                  fixed(regain_allows.in(hour), 0));
-  }
-  switch (window.closed) {
-    case coating::Closes::never:
-      break;
-    case coating::Closes::dew_margin:
-      return window.closed_by + " comes down to dew point plus margin";
-    case coating::Closes::coldest_surface:
-      return window.closed_by + " comes down to the lacquer's coldest surface";
-  }
-  return "";
 }
 
 // What one coat lays on the unit at most, all of it vapour in the oven's hottest air.
@@ -212,6 +196,10 @@ std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::v
     load.hold = draft.bake.hold;
     load.hold_nominal = draft.bake.hold_nominal;
     load.rule = draft.bake.rule;
+    if (draft.held) {
+      const drying::StepDown& down = draft.held->down;
+      load.step_down = StepDownHold{down.set, down.takes, draft.held->at_most, down.humidity};
+    }
     load.weakest_part = draft.bake.weakest_part;
     load.starts = line::instant_of(bake->second->start, from);
     for (const UnitDraft& unit : units) {
@@ -248,10 +236,13 @@ std::vector<Window> report_windows(const std::vector<LoadDraft>& loads, const st
     seen.leaves_oven = end_of(unit, StepCode::unload, loads, placed, from);
     seen.first_coat = start_of(unit, StepCode::coat, loads, placed, from);
     seen.opens_after = window.opens;
-    seen.closes_after = window_closes(window);
+    seen.closes_after = *window.closes;
     seen.opened_by = opened_words(window);
     seen.closed_by = closed_words(window);
     seen.trade_opens_after = unit.trade->trade_begins;
+    const Instant last_flash = last_flash_of(unit, loads, placed, from);
+    seen.damp_back =
+        damp_back_in(unit, std::chrono::duration<double>(last_flash - seen.leaves_oven).count() * second);
     told.push_back(seen);
   }
   return told;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/base/format.h"
 #include "core/base/promise.h"
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
@@ -163,7 +164,7 @@ void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place,
   line::Load load{draft.id, {draft.oven->id.text}, "", {}, draft.bake.set};
   line::Operation bake;
   bake.id = draft.id + "/bake";
-  bake.length = rounded_up(draft.bake.in_oven());
+  bake.length = rounded_up(draft.in_oven());
   bake.attendance = line::Attendance::watched;
   for (const UnitDraft& unit : units) {
     if (unit.kind->cold || unit.load != place) continue;
@@ -178,6 +179,10 @@ void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place,
       if (step.code == StepCode::bake) bake.skill = step.skill;
     }
     load.members.push_back(member);
+    if (draft.held) {
+      problem.gaps.push_back({format("damp back in the held load {}", draft.id), bake.id, member.unloading, 0,
+                              rounded_down(draft.held->at_most)});
+    }
   }
   if (load.members.empty()) return;  // every unit of it turned out refused
   load.bake = bake.id;

@@ -10,39 +10,13 @@
 namespace dampward::workbench {
 namespace {
 
-const drying::PieceBake& piece_in(const drying::BakePlan& bake, const KindId& kind) {
-  const auto found = std::find_if(bake.pieces.begin(), bake.pieces.end(),
-                                  [&](const auto& piece) { return piece.kind == kind; });
-  DAMPWARD_PROMISE(found != bake.pieces.end(), "a load's bake names every kind in it");
-  return *found;
-}
-
-// The surfaces that decide the window: the heaviest lump from the oven's hottest place, lit by its lamps, cooling as slowly as
-// it may in the warmest air; and the set as a whole from the oven's coolest place, cooling as fast as it may in the coolest.
-std::vector<coating::Surface> surfaces_of(const drying::BakePlan& bake, const KindId& kind,
-                                          const RulingAir& air) {
-  const drying::PieceBake& piece = piece_in(bake, kind);
-  const TemperatureStep below = bake.excess.evenness + bake.excess.swing;
-  return {
-      {"its heaviest iron",
-       coating::LumpedCooling{bake.set + bake.excess.sum(), air.warmest, piece.heavy_cooling.high}},
-      {"the set as a whole", coating::LumpedCooling{bake.set - below, air.coolest, piece.whole_cooling.low}}};
-}
-
-// A set dried without heat is as warm as the room, whatever the room comes to.
-std::vector<coating::Surface> cold_surfaces(const RulingAir& air) {
-  return {{"the set on a warm day", coating::LumpedCooling{air.warmest, air.warmest, hour}},
-          {"the set on a cool day", coating::LumpedCooling{air.coolest, air.coolest, hour}}};
-}
-
 route::RouteFacts facts_of(const KindCase& kind, const LoadDraft* load) {
   route::RouteFacts facts;
   if (load != nullptr) {
     const drying::BakePlan& bake = load->bake;
-    const Duration start = bake.plateau + bake.warm_up;
-    facts.drying = route::Heat{bake.set,
-                               bake.set + bake.excess.sum(),
-                               {start + bake.hold_nominal, start + bake.hold, start + bake.hold}};
+    const Duration safe = load->in_oven(), nominal = safe - bake.hold + bake.hold_nominal;
+    facts.drying = route::Heat{bake.set, bake.set + bake.excess.sum(), {nominal, safe, safe}};
+    if (load->held) std::get<route::Heat>(facts.drying).stepped_to = load->held->down.set;
   } else {
     const ColdCase& cold = *kind.cold;
     const std::string means = cold.plan.warmed
@@ -56,15 +30,10 @@ route::RouteFacts facts_of(const KindCase& kind, const LoadDraft* load) {
 
 // The window's times go into the gaps the route left open for them.
 void set_window(route::Route& route, const coating::WarmWindow& window) {
-  const Duration last = window_closes(window);
   for (route::StepGap& gap : route.gaps) {
     if (gap.kind != route::GapKind::warm_window) continue;
-    if (gap.to_end) {
-      gap.longest = last;
-    } else {
-      gap.shortest = std::max(gap.shortest, window.opens);
-      gap.longest = last;
-    }
+    if (!gap.to_end) gap.shortest = std::max(gap.shortest, window.opens);
+    gap.longest = window.closes;
   }
 }
 
@@ -83,18 +52,9 @@ std::string units_way(equipment::CoatingWay way) {
 
 }  // namespace
 
-bool closed_by_regain(const coating::WarmWindow& window) {
-  return !window.closes || *window.closes > window.opens + regain_allows;
-}
-
-Duration window_closes(const coating::WarmWindow& window) {
-  return closed_by_regain(window) ? window.opens + regain_allows : *window.closes;
-}
-
-std::string barrier_to_cold_coat(const CoatCase& coat, const PaintShop& paint, const RulingAir& air) {
-  const coating::ShopAir shop_air{air.temperature, air.dew_point, air.humidity};
-  const coating::WarmWindow window =
-      coating::warm_window(cold_surfaces(air), shop_air, coating::window_rules(*paint.lacquer), coat.work);
+std::string barrier_to_cold_coat(const KindCase& kind, const CoatCase& coat, const PaintShop& paint,
+                                 const RulingAir& air) {
+  const coating::WarmWindow window = window_case(kind, nullptr, coat, paint, air).window();
   return window.usable() ? "" : coating::words(window, coat.work);
 }
 
@@ -142,16 +102,14 @@ UnitDraft draft_unit(const records::QueuedUnit& queued, const KindCase& kind, co
          "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent."});
   }
 
-  const coating::WindowRules rules = coating::window_rules(*paint.lacquer);
-  const auto surfaces = load != nullptr ? surfaces_of(load->bake, kind.kind->id, air) : cold_surfaces(air);
-  const coating::ShopAir shop_air{air.temperature, air.dew_point, air.humidity};
-  const coating::WarmWindow window = coating::warm_window(surfaces, shop_air, rules, draft.coat->work);
+  const WindowCase window_of = window_case(kind, load, *draft.coat, paint, air);
+  const coating::WarmWindow window = window_of.window();
   if (!window.usable()) {
-    return refuse({Rule::warm_window, window.shut_by, coating::words(window, draft.coat->work),
-                   "Coat in dried or cooler air, in cooler hours, or take another lacquer."});
+    return refuse({Rule::warm_window, window.shut_by, coating::words(window, draft.coat->work), ""});
   }
   draft.window = window;
-  if (load != nullptr) draft.trade = coating::warm_coat_views(surfaces, rules);
+  draft.regains = window_of.regains;
+  if (load != nullptr) draft.trade = coating::warm_coat_views(window_of.surfaces, window_of.rules);
   set_window(draft.route, window);
   return draft;
 }

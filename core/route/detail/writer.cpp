@@ -164,7 +164,10 @@ void Writer::dry() {
     list_.add(StepCode::load, "Load the oven",
               "faces open, air between the units, a probe on the slowest lump", "oven", "load", load);
     list_.in_no_place();
-    list_.wait(StepCode::bake, format("Bake at {} °C", fixed(heat->set_point.celsius(), 0)),
+    std::string title = format("Bake at {} °C", fixed(heat->set_point.celsius(), 0));
+    if (heat->stepped_to)
+      title += format(", then hold at {} °C with the vent shut", fixed(heat->stepped_to->celsius(), 0));
+    list_.wait(StepCode::bake, title,
                "until what can dry in a shift is dry; somebody is within call all the time", "bake",
                heat->hold, Attendance::watched);
     list_.last_order().kind = GapKind::same_stay;
