@@ -16,6 +16,7 @@ struct Problem;
 
 namespace dampward::workbench {
 struct ExposureReport;
+struct MixAnswer;
 struct Plan;
 struct PlanDifference;
 struct SelfCheck;
@@ -36,6 +37,7 @@ std::string start_json(const std::string& folder, const std::vector<std::string>
 std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = {},
                       const workbench::PlanDifference* what_if = nullptr);
 std::string note_json(const history::Event& event, const std::string& hash);
+std::string mix_json(const workbench::MixAnswer& answer);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

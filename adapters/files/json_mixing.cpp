@@ -1,17 +1,9 @@
 #include "adapters/files/detail/json_mixing.h"
 
+#include "adapters/files/detail/json_answers.h"
 #include "adapters/files/words.h"
 
 namespace dampward::files::detail {
-namespace {
-
-Json percent_json(const Range<MassShare>& range) {
-  return {{"low", rounded(range.low.percent(), 1)},
-          {"typical", rounded(range.typical.percent(), 1)},
-          {"high", rounded(range.high.percent(), 1)}};
-}
-
-}  // namespace
 
 Json mixing_json(const std::vector<workbench::MixedPot>& pots, const WallClock& clock) {
   Json list = Json::array();

@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "adapters/files/detail/json_answers.h"
 #include "adapters/files/detail/json_mixing.h"
 #include "adapters/files/detail/json_rework.h"
 #include "adapters/files/detail/json_what_if.h"
@@ -260,7 +261,7 @@ Json person_json(const workbench::PersonAir& person, const Plan& plan) {
 std::string plan_json(const Plan& plan, const Problems& suspicions,
                       const workbench::PlanDifference* what_if) {
   Json loads = Json::array(), windows = Json::array(), refused = Json::array(), stock = Json::array(),
-       treated = Json::array(), cautions = Json::array(), people = Json::array();
+       treated = Json::array(), people = Json::array();
   for (const auto& load : plan.loads) loads.push_back(load_json(load, plan));
   for (const auto& window : plan.windows) windows.push_back(detail::window_json(window, plan.clock));
   for (const auto& refusal : plan.refused) {
@@ -277,16 +278,6 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
   }
   for (const auto& person : plan.people) people.push_back(person_json(person, plan));
   for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
-  for (const auto& caution : plan.cautions) {
-    cautions.push_back({{"id", caution.id.text},
-                        {"step", caution.step},
-                        {"text", caution.text},
-                        {"guard", caution.guard},
-                        {"stop_sign", caution.stop_sign},
-                        {"effect", caution.effect},
-                        {"source", caution.source},
-                        {"defer", caution.defer}});
-  }
   Json json = {{"verb", "plan"},
                {"shop", plan.shop},
                {"from", iso_text(plan.from, plan.clock)},
@@ -312,7 +303,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"treatments", treated},
                {"warnings", plan.warnings},
                {"suspicions", problems_json(suspicions)},
-               {"cautions", cautions},
+               {"cautions", detail::cautions_json(plan.cautions)},
                {"violations", Json::array()},
                {"faults", Json::array()}};
   if (plan.at) {

@@ -15,6 +15,7 @@
 #include "adapters/files/weather.h"
 #include "adapters/files/what_if.h"
 #include "core/base/format.h"
+#include "core/base/promise.h"
 #include "core/base/text.h"
 #include "core/history/history.h"
 #include "core/shop/faults.h"
@@ -27,7 +28,7 @@ namespace fs = std::filesystem;
 using detail::KnownIds;
 using workbench::Workshop;
 
-Workshop shipped_workshop() {
+Workshop shipped_tables() {
   const Shipped& tables = shipped();
   Workshop workshop;
   workshop.materials = tables.materials;
@@ -117,7 +118,7 @@ struct Reading {
 // the same weather file.
 Reading read_everything(const fs::path& folder, const detail::ShopDocument& document, Proof& proof,
                         const Workshop* before = nullptr) {
-  Reading reading{shipped_workshop(), {}};
+  Reading reading{shipped_tables(), {}};
   Workshop& workshop = reading.workshop;
   if (!document.documents.empty()) {
     detail::read_site(document, folder, workshop.shop, proof);
@@ -195,6 +196,14 @@ Result<std::vector<records::AirReading>> read_air(const fs::path& folder, Proble
 }
 
 }  // namespace
+
+Workshop shipped_workshop() {
+  Workshop workshop = shipped_tables();
+  Proof proof;
+  detail::read_kinds({}, shipped().archetypes, workshop, proof);
+  DAMPWARD_PROMISE(proof.faults.empty(), "the carried archetypes hold no fault");
+  return workshop;
+}
 
 struct FolderRecords::Known {
   KnownIds ids;

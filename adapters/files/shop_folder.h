@@ -10,6 +10,9 @@
 
 namespace dampward::files {
 
+// The shipped tables as a workshop that has nothing of its own: no place, no ovens, no crew, no lacquer in use, every archetype.
+workbench::Workshop shipped_workshop();
+
 // Everything the *.toml files at the top of a shop folder say, joined with the shipped tables. Problems: all faults of all files
 // at once. No file is ever written.
 Result<workbench::Workshop> read_workshop(const std::filesystem::path& folder);

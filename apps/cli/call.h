@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,7 +13,7 @@ namespace dampward::cli {
 // What a person asked for on the command line.
 struct Call {
   std::string verb;
-  std::string folder;                // start, proofread, plan, exposure (or empty)
+  std::string folder;                // start, proofread, plan, note; exposure and the questions (or empty)
   std::string weather;               // exposure --weather
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
@@ -21,6 +22,9 @@ struct Call {
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written
   bool example = false;                                            // start --example
   bool json = false;
+  // Options of a question (mix, air, bake, window), by name without dashes and as written; absent: not given.
+  std::map<std::string, std::string> asked;
+  std::string unit_word = "metric";  // --units as written
   UnitSystem units = UnitSystem::metric;
 };
 

@@ -48,9 +48,25 @@ std::string UnitText::volume(const Range<Volume>& range) const {
   return fixed(range.low.in(unit), 1) + " to " + joined(range.high.in(unit), 1, us_ ? "gal" : "L");
 }
 
+std::string UnitText::amount(Volume amount) const {
+  constexpr double small = 0.1;  // litres: below, two digits after the point tell little
+  if (amount.in(litre) >= small) return volume(amount);
+  return us_ ? joined(128 * amount.in(us_gallon), 1, "fl oz") : joined(1000 * amount.in(litre), 0, "mL");
+}
+
 std::string UnitText::flow(VolumeFlow flow) const {
   return us_ ? joined(flow.in(cubic_foot_per_minute), 0, "cfm")
              : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
+}
+
+std::string UnitText::area(Area area) const {
+  return us_ ? joined(area.in(square_foot), 1, "ft²") : joined(area.in(square_metre), 2, "m²");
+}
+
+std::string UnitText::film(const Range<Length>& range) const {
+  const Length unit = us_ ? mil : micrometre;
+  const int digits = us_ ? 1 : 0;
+  return fixed(range.low.in(unit), digits) + " to " + joined(range.high.in(unit), digits, us_ ? "mil" : "µm");
 }
 
 std::string UnitText::sentence(const std::string& metric) const {

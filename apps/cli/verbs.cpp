@@ -1,5 +1,7 @@
 #include "apps/cli/verbs.h"
 
+#include <map>
+
 #include "adapters/files/json_documents.h"
 #include "core/base/promise.h"
 
@@ -23,15 +25,14 @@ Result<Instant> time_option(const std::string& option, const std::string& writte
 }
 
 Answer answer(const Call& call) {
-  if (call.verb == "start") return start(call);
-  if (call.verb == "proofread") return proofread(call);
-  if (call.verb == "plan") return plan(call);
-  if (call.verb == "note") return note(call);
-  if (call.verb == "exposure") return exposure(call);
-  if (call.verb == "solve") return solve(call);
-  if (call.verb == "verify") return verify(call);
-  DAMPWARD_PROMISE(call.verb == "selfcheck", "a call that was read names a known verb");
-  return selfcheck(call);
+  using Verb = Answer (*)(const Call&);
+  static const std::map<std::string, Verb> verbs = {
+      {"start", start},   {"proofread", proofread}, {"plan", plan},
+      {"note", note},     {"exposure", exposure},   {"solve", solve},
+      {"verify", verify}, {"selfcheck", selfcheck}, {"mix", mix}};
+  const auto verb = verbs.find(call.verb);
+  DAMPWARD_PROMISE(verb != verbs.end(), "a call that was read names a known verb");
+  return verb->second(call);
 }
 
 }  // namespace dampward::cli

@@ -16,6 +16,7 @@ Answer exposure(const Call& call);
 Answer solve(const Call& call);
 Answer verify(const Call& call);
 Answer selfcheck(const Call& call);
+Answer mix(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

@@ -96,6 +96,12 @@ Json json_of(std::vector<std::string> arguments) {
   return only_document(dampward_run(arguments));
 }
 
+std::vector<Json> mixes() {
+  const DemoShop demo;
+  return {json_of({"mix", demo.folder()}),
+          json_of({"mix", "--lacquer", "epoxy_two_part", "--area", "1 m2", "--method", "brush"})};
+}
+
 // Ways of asking that between them show every key, the reasons of unknown values too.
 std::vector<Json> plans() {
   std::vector<Json> documents;
@@ -212,12 +218,12 @@ std::vector<Json> faulty_answers() {
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
   for (const char* heading :
-       {"Faults", "start", "proofread", "plan", "note", "exposure", "solve", "verify", "selfcheck"}) {
+       {"Faults", "start", "proofread", "plan", "note", "mix", "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 9);
+  CHECK(page.size() == 10);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -238,6 +244,10 @@ TEST_CASE("note prints the keys of its table and no others") {
   const DemoShop demo;
   compare(keys_of_the_page()["note"], {json_of({"note", demo.folder(), "--kind", "unit_received", "--unit",
                                                 "TD-0311", "--by", "lead", "--at", "2027-02-01 07:00"})});
+}
+
+TEST_CASE("mix prints the keys of its table and no others") {
+  compare(keys_of_the_page()["mix"], mixes());
 }
 
 TEST_CASE("exposure prints the keys of its table and no others") {
@@ -298,6 +308,7 @@ TEST_CASE("an unknown value is null beside a reason") {
   Keys found;
   for (const Json& document : plans()) unexplained(document, "", false, found);
   for (const Json& document : exposures()) unexplained(document, "", false, found);
+  for (const Json& document : mixes()) unexplained(document, "", false, found);
   for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);
 }
 

@@ -17,9 +17,11 @@ namespace {
 constexpr int write_flags = O_WRONLY | O_CREAT | O_TRUNC;
 
 // Runs the program with its outputs at these paths and gives its exit code.
-int run_into(const std::vector<std::string>& arguments, const std::string& out, const std::string& err) {
+int run_into(const std::vector<std::string>& arguments, const std::string& out, const std::string& err,
+             const std::string& from = ".") {
   posix_spawn_file_actions_t files;
   posix_spawn_file_actions_init(&files);
+  posix_spawn_file_actions_addchdir_np(&files, from.c_str());
   posix_spawn_file_actions_addopen(&files, STDIN_FILENO, "/dev/null", O_RDONLY, 0);
   posix_spawn_file_actions_addopen(&files, STDOUT_FILENO, out.c_str(), write_flags, 0600);
   posix_spawn_file_actions_addopen(&files, STDERR_FILENO, err.c_str(), write_flags | O_NOCTTY, 0600);
@@ -39,10 +41,10 @@ int run_into(const std::vector<std::string>& arguments, const std::string& out, 
 
 }  // namespace
 
-Run dampward_run(const std::vector<std::string>& arguments) {
+Run dampward_run(const std::vector<std::string>& arguments, const std::string& from) {
   const ScratchFolder scratch;
   const auto out = scratch.path() / "out", err = scratch.path() / "err";
-  const int code = run_into(arguments, out.string(), err.string());
+  const int code = run_into(arguments, out.string(), err.string(), from);
   return {code, whole_text(out), whole_text(err)};
 }
 

@@ -14,8 +14,8 @@ struct Run {
   std::string err;     // standard error
 };
 
-// Runs `dampward arguments…` with both outputs going into files.
-Run dampward_run(const std::vector<std::string>& arguments);
+// Runs `dampward arguments…` in a folder, with both outputs going into files.
+Run dampward_run(const std::vector<std::string>& arguments, const std::string& from = ".");
 
 // The same with standard error on a terminal, as for somebody who sits in front of it.
 Run dampward_run_at_terminal(const std::vector<std::string>& arguments);

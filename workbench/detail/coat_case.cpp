@@ -14,11 +14,6 @@ namespace {
 
 using materials::Method;
 
-Method method_of(const shop::Gun& gun) {
-  if (gun.kind == shop::GunKind::brush) return Method::brush;
-  return gun.power ? Method::power_gun : Method::hand_gun;
-}
-
 // The gun or brush that loses least; null where the shop has none of the sort.
 const shop::Gun* gun_for(equipment::CoatingWay way, const shop::Shop& shop) {
   const bool brush = way == equipment::CoatingWay::brush_assembled;
@@ -123,6 +118,18 @@ MassFlow short_of_danger(const shop::Shop& shop, const PaintShop& paint) {
 
 }  // namespace
 
+Method method_of(const shop::Gun& gun) {
+  if (gun.kind == shop::GunKind::brush) return Method::brush;
+  return gun.power ? Method::power_gun : Method::hand_gun;
+}
+
+Range<Density> density_of_thinner(const materials::Liquid* thinner,
+                                  std::span<const materials::Solvent> solvents) {
+  if (thinner == nullptr) return materials::volatile_density({}, solvents);
+  return thinner->density ? Range(*thinner->density)
+                          : materials::volatile_density(thinner->composition, solvents);
+}
+
 Density volatiles_per_volume(const PaintShop& paint, double thinner_parts) {
   const auto solids = coating::non_volatile(paint.lacquer->solids_by_mass.value, paint.lacquer->density.value,
                                             paint.thinner_density, thinner_parts);
@@ -144,10 +151,7 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   const auto& solvents = workshop.solvents.rows();
   paint.thinner = workshop.thinners.find(paint.lacquer->thinner);
   paint.solvent = materials::volatile_density(paint.lacquer->composition, solvents);
-  paint.thinner_density = paint.thinner == nullptr ? materials::volatile_density({}, solvents)
-                          : paint.thinner->density
-                              ? Range(*paint.thinner->density)
-                              : materials::volatile_density(paint.thinner->composition, solvents);
+  paint.thinner_density = density_of_thinner(paint.thinner, solvents);
   const auto room = room_air::room_of(workshop.shop.spray);
   if (!room) return room.problems();
   paint.room = *room;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 
 #include "core/coating/consumption.h"
@@ -43,6 +44,13 @@ struct PaintShop {
 inline constexpr double cleared = 0.1;
 // Without fresh air nobody can reckon when: a night.
 inline constexpr Duration purge_without_fan = 12 * hour;
+
+// How a gun or brush puts lacquer on.
+materials::Method method_of(const shop::Gun& gun);
+
+// Null, or a thinner nobody knows: the lightest to the heaviest solvent of the table.
+Range<Density> density_of_thinner(const materials::Liquid* thinner,
+                                  std::span<const materials::Solvent> solvents);
 
 // Problem: the spray place has no size, or the lacquer in use is not in any table.
 Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air);

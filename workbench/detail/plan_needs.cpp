@@ -10,6 +10,7 @@
 #include "core/line/calendar.h"
 #include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
+#include "workbench/detail/cautions.h"
 #include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
@@ -182,13 +183,7 @@ std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,
       steps.insert(step.hazard_step_too);
     }
   }
-  std::vector<Caution> cautions;
-  for (const hazards::Hazard& hazard : table) {
-    if (!steps.contains(hazard.step)) continue;
-    cautions.push_back({hazard.id, hazard.step, hazard.name + ": " + hazard.harm, hazard.guard,
-                        hazard.stop_sign, hazard.effect, hazard.source, hazard.defer});
-  }
-  return cautions;
+  return cautions_at(steps, table);
 }
 
 std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,

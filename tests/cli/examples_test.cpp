@@ -1,0 +1,156 @@
+#include <doctest/doctest.h>
+
+#include <map>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "tests/cli/demo_shop.h"
+#include "tests/cli/program.h"
+
+// Every example of docs/cli.md, run in an empty folder in the order of the page, as a reader would.
+
+namespace {
+
+using Words = std::vector<std::string>;
+
+// The words of a line as a shell would split it: blanks part them, quotes of both sorts hold them together.
+Words words_of(const std::string& line) {
+  Words words;
+  std::string word;
+  bool begun = false;
+  char quote = 0;
+  for (const char c : line) {
+    if (quote != 0 ? c == quote : c == '"' || c == '\'') {
+      quote = quote != 0 ? 0 : c;
+      begun = true;
+    } else if (c == ' ' && quote == 0) {
+      if (begun) words.push_back(word);
+      word.clear();
+      begun = false;
+    } else {
+      word += c;
+      begun = true;
+    }
+  }
+  if (begun) words.push_back(word);
+  return words;
+}
+
+// The lines of the page's blocks marked as shell, without the program's name.
+std::vector<Words> examples() {
+  std::vector<Words> found;
+  std::istringstream page(whole_text(DAMPWARD_SOURCE_DIR "/docs/cli.md"));
+  bool in_block = false;
+  for (std::string line; std::getline(page, line);) {
+    if (line.starts_with("```")) {
+      in_block = line == "```sh";
+    } else if (in_block) {
+      INFO("an example that does not call the program: ", line);
+      REQUIRE(line.starts_with("dampward "));
+      Words words = words_of(line);
+      words.erase(words.begin());
+      found.push_back(words);
+    }
+  }
+  return found;
+}
+
+std::string shown(const Words& words) {
+  std::string text;
+  for (const std::string& word : words) text += word + " | ";
+  return text;
+}
+
+std::set<std::string> options_in(const std::string& text) {
+  std::set<std::string> options;
+  static const std::regex option("--[a-z][a-z-]*");
+  for (std::sregex_iterator at(text.begin(), text.end(), option), end; at != end; ++at)
+    options.insert(at->str());
+  options.erase("--help");
+  return options;
+}
+
+// The options at the beginnings of a help page's lines.
+std::set<std::string> options_of(const std::string& verb) {
+  std::istringstream help(dampward_run({verb, "--help"}).out);
+  std::set<std::string> options;
+  for (std::string line; std::getline(help, line);) {
+    std::smatch match;
+    if (std::regex_search(line, match, std::regex("^ +(?:-[a-z], *)?(--[a-z][a-z-]*)")))
+      options.insert(match[1]);
+  }
+  options.erase("--help");
+  return options;
+}
+
+// The calls and the rows of options that the page shows under a verb's heading.
+std::string shown_of(const std::string& verb) {
+  const std::string page = whole_text(DAMPWARD_SOURCE_DIR "/docs/cli.md");
+  const std::size_t from = page.find("\n## " + verb + "\n");
+  INFO("no heading for ", verb);
+  REQUIRE(from != std::string::npos);
+  std::istringstream section(page.substr(from, page.find("\n## ", from + 1) - from));
+  std::string shown;
+  for (std::string line; std::getline(section, line);) {
+    if (line.starts_with("    ") || line.starts_with("| `-"))
+      shown += line.substr(0, line.find("` | ")) + "\n";
+  }
+  return shown;
+}
+
+std::set<std::string> verbs() {
+  std::set<std::string> names;
+  for (const Words& example : examples()) names.insert(example.at(0));
+  return names;
+}
+
+}  // namespace
+
+TEST_CASE("every example of the page on the command line runs and ends well") {
+  const ScratchFolder scratch;
+  REQUIRE_FALSE(examples().empty());
+  for (const Words& example : examples()) {
+    const Run run = dampward_run(example, scratch.path().string());
+    INFO(shown(example), "\n", run.err);
+    CHECK(run.exit_code == 0);
+    CHECK_FALSE(run.out.empty());
+  }
+}
+
+TEST_CASE("every option of every verb stands on the page and in an example of it") {
+  for (const std::string& verb : verbs()) {
+    std::set<std::string> used;
+    for (const Words& example : examples()) {
+      if (example.at(0) == verb) used.insert(example.begin(), example.end());
+    }
+    const std::set<std::string> told = options_in(shown_of(verb));
+    for (const std::string& option : options_of(verb)) {
+      INFO(verb, " ", option);
+      CHECK(told.count(option) == 1);
+      CHECK(used.count(option) == 1);
+    }
+    for (const std::string& option : told) {
+      INFO(verb, " has no ", option, ", though the page shows it");
+      CHECK(options_of(verb).count(option) == 1);
+    }
+  }
+}
+
+TEST_CASE("every verb the program knows has an example") {
+  const std::string help = dampward_run({"--help"}).out;
+  const std::size_t from = help.find("Subcommands:");
+  REQUIRE(from != std::string::npos);
+  std::istringstream lines(help.substr(from));
+  std::string line;
+  std::getline(lines, line);
+  int known = 0;
+  while (std::getline(lines, line)) {
+    std::smatch match;
+    if (!std::regex_search(line, match, std::regex("^  ([a-z]+) "))) continue;
+    ++known;
+    INFO(match[1].str());
+    CHECK(verbs().count(match[1]) == 1);
+  }
+  CHECK(known == static_cast<int>(verbs().size()));
+}
