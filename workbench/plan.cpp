@@ -16,6 +16,7 @@
 #include "workbench/detail/plan_air.h"
 #include "workbench/detail/plan_needs.h"
 #include "workbench/detail/plan_report.h"
+#include "workbench/detail/power_report.h"
 #include "workbench/detail/ruling_air.h"
 #include "workbench/detail/shop_line.h"
 #include "workbench/workshop.h"
@@ -230,7 +231,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
     if (unplaced == timed.answer.unplaced.end()) {
       planned.push_back(unit);
     } else {
-      plan.refused.push_back({{rule_of(unplaced->obstacle), unplaced->by, unplaced->reason,
+      plan.refused.push_back({{rule_of(unplaced->obstacle, unplaced->by), unplaced->by, unplaced->reason,
                                "Change what stands in the way (" + unplaced->by + "), then plan again."},
                               unit.queued->serial,
                               unit.queued->kind});
@@ -239,6 +240,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.stock = stock_needs(planned, paint, daily.stock, last_coat_of(plan.units, plan));
   plan.mixing = mixing_report(planned, plan.units, paint, daily.stock, plan.clock);
   plan.room = room_report(planned, paint, workshop.shop, timed.air, plan.from, plan.clock);
+  plan.power = power_report(timed.problem, timed.answer, workshop.shop, plan.from);
   plan.people = timed.air.people;
   plan.cautions = cautions_for(plan.units, workshop.hazards);
   plan.problem = timed.problem;

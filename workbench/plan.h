@@ -231,6 +231,13 @@ struct PersonAir {
   std::vector<std::string> remedies;  // what would spare the respirator, or a weaker class do
 };
 
+// What the timetable takes of a limited power supply.
+struct PowerUse {
+  Power gives, always_on;
+  Power peak;                      // in the heaviest minute, what is always on included
+  std::optional<Instant> peak_at;  // none: nothing is switched on
+};
+
 struct Caution {
   HazardId id;
   std::string step, text, guard, stop_sign, effect, source, defer;
@@ -251,6 +258,7 @@ struct Plan {
   std::vector<StockNeed> stock;
   std::vector<MixedPot> mixing;  // in order of time
   RoomAir room;
+  std::optional<PowerUse> power;  // none: nobody wrote down what the supply gives
   std::vector<PersonAir> people;  // in the order of the crew; who does not come in is left out
   std::vector<Caution> cautions;
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence

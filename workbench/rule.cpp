@@ -34,6 +34,7 @@ constexpr Row rows[] = {
     {Rule::watch, "watch", "a hot oven has power and somebody within call all the time"},
     {Rule::station, "station", "every step at a place for it"},
     {Rule::vapour_over_time, "vapour_over_time", "no step gives off more vapour than the place takes"},
+    {Rule::power, "power", "nothing takes more power than the supply gives"},
     {Rule::horizon, "horizon", "all work before the end of the plan"},
     {Rule::stopped, "stopped", "the planner was told to stop first"},
 };
@@ -64,7 +65,7 @@ std::string_view sentence(Rule rule) {
   return row_of(rule).sentence;
 }
 
-Rule rule_of(line::Obstacle obstacle) {
+Rule rule_of(line::Obstacle obstacle, std::string_view by) {
   switch (obstacle) {
     case line::Obstacle::gap:
       return Rule::longest_gap;
@@ -79,7 +80,7 @@ Rule rule_of(line::Obstacle obstacle) {
     case line::Obstacle::station:
       return Rule::station;
     case line::Obstacle::capacity:
-      return Rule::vapour_over_time;
+      return by == power_capacity ? Rule::power : Rule::vapour_over_time;
     case line::Obstacle::solvent:
       return Rule::heat_near_solvent;
     case line::Obstacle::horizon:

@@ -30,6 +30,7 @@ enum class Rule {
   watch,               // no stretch with power and somebody within call is long enough
   station,             // nowhere to do it
   vapour_over_time,    // it alone gives off more than the place takes
+  power,               // it alone takes more than the supply gives
   horizon,             // the end of the plan comes first
   stopped,             // the planner was told to stop
 };
@@ -39,8 +40,10 @@ std::span<const Rule> all_rules();
 std::string_view word(Rule rule);
 // The rule in a short sentence for a person, without a full stop.
 std::string_view sentence(Rule rule);
-// The rule behind what stands in an operation's way.
-Rule rule_of(line::Obstacle obstacle);
+// The rule behind what stands in an operation's way; a capacity is known by its id.
+Rule rule_of(line::Obstacle obstacle, std::string_view by = {});
+// The capacities of a shop's timetable: vapour in mg a minute, power in watts.
+inline constexpr std::string_view vapour_capacity = "vapour", power_capacity = "power";
 
 // Why a unit, or all of a kind, is kept out.
 struct Barrier {

@@ -223,6 +223,16 @@ Json refusal_json(const workbench::Refusal& refusal, const Plan& plan) {
   return json;
 }
 
+Json power_json(const std::optional<workbench::PowerUse>& power, const Plan& plan) {
+  if (!power) return nullptr;
+  Json json = {{"gives_w", rounded(power->gives.in(watt), 0)},
+               {"always_on_w", rounded(power->always_on.in(watt), 0)},
+               {"peak_w", rounded(power->peak.in(watt), 0)},
+               {"peak_at", time_or_null(power->peak_at, plan)}};
+  if (!power->peak_at) json["peak_at_reason"] = "nothing is switched on";
+  return json;
+}
+
 Json person_json(const workbench::PersonAir& person, const Plan& plan) {
   const auto index = [](const std::optional<double>& value) {
     return value ? Json(rounded_up(*value, 2)) : Json(nullptr);
@@ -299,6 +309,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"stock", stock},
                {"mixing", detail::mixing_json(plan.mixing, plan.clock)},
                {"rooms", Json::array({room_json(plan.room, plan)})},
+               {"power", power_json(plan.power, plan)},
                {"people", people},
                {"treatments", treated},
                {"warnings", plan.warnings},
@@ -306,6 +317,7 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"cautions", detail::cautions_json(plan.cautions)},
                {"violations", Json::array()},
                {"faults", Json::array()}};
+  if (!plan.power) json["power_reason"] = "the shop's files set no limit";
   if (plan.at) {
     json["at"] = iso_text(*plan.at, plan.clock);
     json["moved"] = detail::moved_json(plan);

@@ -124,6 +124,7 @@ Reading read_everything(const fs::path& folder, const detail::ShopDocument& docu
     detail::read_site(document, folder, workshop.shop, proof);
     detail::read_ovens(document, workshop.walls, workshop.shop, proof);
     detail::read_spray(document, workshop.shop, proof);
+    detail::read_power(document, workshop.shop, proof);
     detail::read_crew(document, workshop.shop, proof);
     detail::read_costs(document, workshop.shop, proof);
     detail::read_own_materials(document, workshop.materials, proof);

@@ -7,6 +7,7 @@
 #include "core/base/promise.h"
 #include "core/drying/correlations.h"
 #include "core/numerics/roots.h"
+#include "core/shop/power.h"
 
 namespace dampward::drying {
 namespace {
@@ -34,11 +35,9 @@ Volume inside_volume(const shop::Oven& oven) {
 }
 
 OvenHeat oven_heat(const shop::Oven& oven, const Wall& wall, Loss loss) {
-  Power heat = oven.heater.value_or(Power{});
-  if (oven.lamps) heat += oven.lamps->count * oven.lamps->each;
   const Range<HeatTransferCoefficient>& u = wall.loss.value;
   const Area area = inside_area(oven);
-  return {.available = std::min(heat, oven.supply),
+  return {.available = shop::draws(oven),
           .loss = (loss == Loss::highest  ? u.high
                    : loss == Loss::lowest ? u.low
                                           : u.typical) *

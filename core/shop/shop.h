@@ -18,6 +18,13 @@ namespace dampward::shop {
 // Where equipment stands between treatments.
 enum class Storage { open_shed, closed_room, closed_case, heated_case, air_conditioned };
 
+// What a generator, or a weak line, gives all the shop together.
+struct PowerSupply {
+  Power gives;      // for hours on end, as its plate says
+  Power always_on;  // fans, lights, benches: taken off before anything is planned
+  Power left() const { return gives - always_on; }
+};
+
 struct Site {
   std::string name;
   std::string time_zone;  // IANA name
@@ -27,6 +34,7 @@ struct Site {
   std::optional<DepositionRate> salt;   // chloride deposition
   std::optional<Length> surf_distance;  // used to estimate salt where it was not measured
   std::vector<Storage> storage;         // how sets are stored and used in the field
+  std::optional<PowerSupply> power;     // none: nobody wrote a limit down, and none is kept to
 };
 
 struct DailyHours {
@@ -102,6 +110,8 @@ struct Gun {
   std::string name;
   GunKind kind = GunKind::brush;
   bool power = false;  // fed by a compressor of its own all day ("power gun"); else a hand gun
+  std::optional<Power>
+      draws;  // what it takes from the supply while it is used; none: nobody said, or nothing
   Range<TransferEfficiency> efficiency;
   VolumeFlow fluid_rate;
 };

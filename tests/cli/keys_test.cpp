@@ -176,6 +176,11 @@ std::vector<Json> plans() {
       {"plan", damp.folder(), "--what-if",
        "lacquers.delta_varnish.flash={ hand_gun = \"4 min\", power_gun = \"4 min\", brush = \"4 min\" }"}));
 
+  // A generator that carries one oven at a time; nothing to switch on.
+  const std::string generator = "power.gives=3 kW; power.always_on=500 W";
+  documents.push_back(json_of({"plan", demo.folder(), "--what-if", generator}));
+  documents.push_back(json_of({"plan", empty.folder(), "--what-if", generator}));
+
   // Somebody there day and night: no rest in which the body could clear what it breathed.
   documents.push_back(
       json_of({"plan", demo.folder(), "--what-if", "crew.technician.shifts=[\"mon-sun 00:00-24:00\"]"}));

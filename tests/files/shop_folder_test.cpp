@@ -396,3 +396,23 @@ TEST_CASE("property: no bytes in any file make the folder's reader stumble") {
     shop.write(name, whole);
   }));
 }
+
+TEST_CASE(
+    "a power supply must say what is always on, leave something, and know what each powered gun takes") {
+  const auto found = [](const std::string& table, const std::string& gun) {
+    const Shop shop;
+    shop.append("site.toml", "\n[power]\n" + table);
+    shop.append("spray.toml", gun);
+    const auto workshop = read_workshop(shop.path());
+    return workshop.ok() ? std::string("sound") : to_text(workshop.problems().front());
+  };
+  const std::string gun =
+      "\n[guns.big]\nkind = \"hvlp\"\npower = true\nefficiency = \"50..60..70 %\"\nrate = \"0.2 L/min\"\n";
+  const std::string sound = "gives = \"4 kW\"\nalways_on = \"600 W\"\n";
+  CHECK(found(sound, "") == "sound");
+  CHECK(found(sound, gun + "draws = \"1.1 kW\"\n") == "sound");
+  CHECK(found(sound, gun).find("draws = \"1.1 kW\"") != std::string::npos);
+  CHECK(found("gives = \"4 kW\"\n", "").find("always_on") != std::string::npos);
+  CHECK(found("gives = \"4 kW\"\nalways_on = \"5 kW\"\n", "").find("leaves nothing") != std::string::npos);
+  CHECK(found("gives = \"0 kW\"\nalways_on = \"0 W\"\n", "").find("zero") != std::string::npos);
+}

@@ -10,6 +10,7 @@
 #include "core/equipment/kind.h"
 #include "core/line/calendar.h"
 #include "core/room_air/separation.h"
+#include "core/shop/power.h"
 
 namespace dampward::workbench {
 namespace {
@@ -93,7 +94,7 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   }
 
   std::vector<std::string> reasons;
-  std::string unwatched;  // why an oven that could bake it may not
+  std::string kept_out;  // why an oven that could bake it may not
   bool too_weak = false;
   std::optional<drying::Saving> saving;
   for (const shop::Oven& oven : workshop.shop.ovens) {
@@ -108,13 +109,18 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
     const drying::LoadUnits one{&result.piece, 1};
     const auto answer = drying::bake_load(oven, *wall, std::span(&one, 1), air);
     if (const auto* bake = std::get_if<drying::BakePlan>(&answer)) {
-      if (bake->in_oven() <= watched.at(oven.id)) {
+      const auto& supply = workshop.shop.site.power;
+      if (supply && shop::draws(oven) > supply->left()) {
+        kept_out = format("the {} takes {} kW, and the supply has {} kW left for it.", oven.name,
+                          fixed(shop::draws(oven).in(kilowatt), 1), fixed(supply->left().in(kilowatt), 1));
+        reasons.push_back(kept_out);
+      } else if (bake->in_oven() <= watched.at(oven.id)) {
         result.ovens.push_back({&oven, *bake, watched.at(oven.id)});
       } else {
-        unwatched = format(
+        kept_out = format(
             "the {} would need {} h with power and somebody within call in one stretch; the longest is {} h.",
             oven.name, fixed(bake->in_oven().in(hour) + 0.05, 1), fixed(watched.at(oven.id).in(hour), 1));
-        reasons.push_back(unwatched);
+        reasons.push_back(kept_out);
       }
       continue;
     }
@@ -140,11 +146,11 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
                   weakest->limit->settle};
       return result;
     }
-    // Hours stand in the way of an oven that could; else the weakest part; else what keeps the first oven from it.
-    const std::string why = reasons.empty()      ? "the shop has no oven."
-                            : !unwatched.empty() ? unwatched
-                            : too_weak           ? weakest_words(result.piece)
-                                                 : reasons.front();
+    // Hours or power stand in the way of an oven that could; else the weakest part; else what keeps the first oven from it.
+    const std::string why = reasons.empty()     ? "the shop has no oven."
+                            : !kept_out.empty() ? kept_out
+                            : too_weak          ? weakest_words(result.piece)
+                                                : reasons.front();
     result.cold = ColdCase{drying::dry_without_heat(result.piece, air),
                            "No oven here bakes it safely: " + why, reasons, saving};
     return result;

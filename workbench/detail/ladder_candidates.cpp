@@ -109,6 +109,9 @@ std::vector<Candidate> ladder_candidates(const Refusal& refusal, const Workshop&
     case Rule::station:
       moves::more_stations(shop, refusal.what, all);
       break;
+    case Rule::power:
+      moves::stronger_supply(shop, all);
+      break;
     case Rule::horizon:
       hours_and_hands(shop, all);
       break;

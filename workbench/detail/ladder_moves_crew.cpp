@@ -113,6 +113,18 @@ void more_stations(const shop::Shop& shop, const std::string& skill, Candidates&
                  Cost::station});
 }
 
+void stronger_supply(const shop::Shop& shop, Candidates& all) {
+  if (!shop.site.power) return;
+  const double here = shop.site.power->gives.in(kilowatt);
+  for (const double more : {0.5, 1.0, 2.0, 4.0}) {
+    all.push_back({"supply",
+                   {{"power.gives", quoted(fixed(here + more, 1) + " kW")}},
+                   format("a supply of {} kW instead of {}", fixed(here + more, 1), fixed(here, 1)),
+                   Cost::kilowatt,
+                   more});
+  }
+}
+
 void longer_power(const shop::Shop& shop, Candidates& all) {
   constexpr double hours_more = 8;
   Candidate candidate{"power", {}, "power for the ovens day and night", Cost::power_hour, 0};

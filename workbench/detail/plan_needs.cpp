@@ -270,6 +270,12 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
     for (const std::string& warning : unit.window->warnings) say(warning);
   }
   for (const std::string& warning : window_warnings(plan)) say(warning);
+  if (plan.power) {
+    const auto kilowatts = [](Power power) { return fixed(power.in(kilowatt), 1) + " kW"; };
+    say(format(
+        "The supply gives {}, {} of it always on: ovens and powered guns take turns, {} at most at once.",
+        kilowatts(plan.power->gives), kilowatts(plan.power->always_on), kilowatts(plan.power->peak)));
+  }
   if (sprayed) {
     const auto views = coating::thinning_views(*paint.lacquer, paint.thinner_density,
                                                paint.lacquer->thinner_parts_for_spray);

@@ -8,6 +8,7 @@
 #include "core/base/promise.h"
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
+#include "core/shop/power.h"
 
 namespace dampward::workbench {
 namespace {
@@ -15,7 +16,7 @@ namespace {
 using line::Minute;
 using route::StepCode;
 
-constexpr const char* vapour = "vapour";
+const std::string vapour{vapour_capacity}, power{power_capacity};
 
 // From switching off until neither element nor lamp can light vapour, and from opening the cans to the first coat: an oven
 // beside the solvent work is cold for both. Estimates on the safe side; a bare element in still air falls from 700 to under
@@ -80,6 +81,12 @@ Duration length_of(const UnitDraft& unit, const route::Step& step) {
   return step.attendance == route::Attendance::attended ? step.minutes.typical : step.minutes.high;
 }
 
+// Whole watts: what is taken rounded up, what there is rounded down.
+std::vector<line::Demand> power_demand(std::optional<Power> draws, const shop::Shop& shop) {
+  if (!shop.site.power || !draws) return {};
+  return {{power, static_cast<std::int64_t>(std::ceil(draws->in(watt))), 0}};
+}
+
 // What a coat gives off: while it goes on, all the gun can throw; afterwards what the film gives off, fastest at first and down to a
 // tenth after one flash (release.h). The curve is laid under stairs, each a tail of the coat that holds the film's rate at its start,
 // four to a flash and one more flash at a tenth; at most so much landed as the gun lands at its best.
@@ -137,6 +144,10 @@ line::Operation operation_of(const UnitDraft& unit, const route::Step& step, con
   // A shop that lists no station for a skill does that work wherever there is room.
   if (served(shop, step.station_skill)) operation.station_skill = step.station_skill;
   operation.demands = demands_of(unit, step, operation.length, paint);
+  if (step.code == StepCode::coat) {
+    const auto watts = power_demand(unit.coat->gun->draws, shop);
+    operation.demands.insert(operation.demands.end(), watts.begin(), watts.end());
+  }
   operation.solvent = has_open_solvent(unit, step, paint);
   if (operation.solvent) operation.clears = rounded_up(paint.purge);
   operation.pausable = step.attendance == route::Attendance::attended && may_pause(step.code);
@@ -159,13 +170,14 @@ line::Unit unit_of(const UnitDraft& unit, const shop::Shop& shop, Instant from,
   return promised;
 }
 
-void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place,
+void add_load(line::Problem& problem, const LoadDraft& draft, std::size_t place, const shop::Shop& shop,
               const std::vector<UnitDraft>& units, const std::vector<LoadDraft>& loads) {
   line::Load load{draft.id, {draft.oven->id.text}, "", {}, draft.bake.set};
   line::Operation bake;
   bake.id = draft.id + "/bake";
   bake.length = rounded_up(draft.in_oven());
   bake.attendance = line::Attendance::watched;
+  bake.demands = power_demand(shop::draws(*draft.oven), shop);
   for (const UnitDraft& unit : units) {
     if (unit.kind->cold || unit.load != place) continue;
     line::Member member;
@@ -247,6 +259,10 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
   if (paint.capacity) {
     problem.capacities.push_back({vapour, {{0, available(paint.most_at_once)}}});
   }
+  if (shop.site.power) {
+    const double left = std::floor(shop.site.power->left().in(watt));
+    problem.capacities.push_back({power, {{0, static_cast<std::int64_t>(left)}}});
+  }
   for (const UnitDraft& unit : units) {
     problem.units.push_back(unit_of(unit, shop, from, loads));
     for (const route::Step& step : unit.route.steps) {
@@ -255,7 +271,7 @@ line::Problem shop_line(const std::vector<UnitDraft>& units, const std::vector<L
     }
     add_gaps(problem, unit, loads);
   }
-  for (std::size_t i = 0; i < loads.size(); ++i) add_load(problem, loads[i], i, units, loads);
+  for (std::size_t i = 0; i < loads.size(); ++i) add_load(problem, loads[i], i, shop, units, loads);
   return problem;
 }
 

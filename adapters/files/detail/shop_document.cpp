@@ -13,7 +13,7 @@ namespace fs = std::filesystem;
 
 const std::vector<std::string> table_names = {"site",      "ovens",       "spray",    "guns",     "crew",
                                               "stations",  "instruments", "lacquers", "thinners", "cleaners",
-                                              "materials", "kinds",       "costs"};
+                                              "materials", "kinds",       "costs",    "power"};
 
 void check_table_names(const TomlNode& document, Proof& proof) {
   for (const TomlNode& item : document.items) {
@@ -32,7 +32,7 @@ const std::vector<std::string>& shop_table_names() {
 }
 
 bool table_stands_once(std::string_view name) {
-  return name == "site" || name == "spray" || name == "costs";
+  return name == "site" || name == "spray" || name == "costs" || name == "power";
 }
 
 const TomlNode* ShopDocument::single(std::string_view name, Proof& proof) const {

@@ -15,6 +15,8 @@ namespace dampward::files::detail {
 // [site]. The lacquer in use is checked by the caller, once all lacquers are known.
 void read_site(const ShopDocument& document, const std::filesystem::path& folder, shop::Shop& shop,
                Proof& proof);
+// [power]; none: no limit was written down. Guns must be there already: with a limit, what each takes of it must be known.
+void read_power(const ShopDocument& document, shop::Shop& shop, Proof& proof);
 // [ovens.*]; walls are the known constructions.
 void read_ovens(const ShopDocument& document, const workbench::WallTable& walls, shop::Shop& shop,
                 Proof& proof);

@@ -74,6 +74,7 @@ Gun read_gun(const TomlNode& node, Proof& proof) {
       gun.efficiency.high > TransferEfficiency{}) {
     table.fault("efficiency", "whose lowest is zero", "shares above 0 %");
   }
+  gun.draws = table.quantity<Power>("draws");
   gun.fluid_rate = table.needed_size<VolumeFlow>("rate").value_or(VolumeFlow{});
   table.finish();
   return gun;
