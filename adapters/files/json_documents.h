@@ -15,6 +15,7 @@ struct Problem;
 }  // namespace dampward::line
 
 namespace dampward::workbench {
+struct AirAnswer;
 struct ExposureReport;
 struct MixAnswer;
 struct Plan;
@@ -38,6 +39,7 @@ std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = 
                       const workbench::PlanDifference* what_if = nullptr);
 std::string note_json(const history::Event& event, const std::string& hash);
 std::string mix_json(const workbench::MixAnswer& answer);
+std::string air_json(const workbench::AirAnswer& answer);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

@@ -146,12 +146,6 @@ Json late_json(const Plan& plan) {
   return late;
 }
 
-// The next tenth or hundredth up: a vapour is never told thinner than it is.
-double rounded_up(double value, int digits) {
-  const double unit = std::pow(10.0, -digits);
-  return rounded(std::ceil(value / unit - 1e-9) * unit, digits);
-}
-
 Json pct_or_null(const std::optional<double>& share) {
   return share ? Json(rounded_up(*share * 100, 2)) : Json(nullptr);
 }

@@ -20,6 +20,12 @@ inline double rounded(double value, int digits) {
   return std::round(value * scale) / scale + 0.0;  // + 0.0: never -0
 }
 
+// The next tenth or hundredth up: a vapour is never told thinner than it is.
+inline double rounded_up(double value, int digits) {
+  const double unit = std::pow(10.0, -digits);
+  return rounded(std::ceil(value / unit - 1e-9) * unit, digits);
+}
+
 // {"low": …, "typical": …, "high": …} in `unit`.
 template <class Q>
 Json range_json(const Range<Q>& range, Q unit, int digits) {

@@ -216,4 +216,24 @@ Problem no_single_value(std::string_view text, const Measure& measure) {
 }
 
 }  // namespace detail
+Result<std::array<Length, 3>> box_from_text(std::string_view written) {
+  std::string text(written);
+  replace_all(text, "×", "x");
+  const std::vector<std::string_view> sides = split(text, 'x');
+  const Problem wrong_box{
+      {}, quoted(written), "three sides above zero with their unit, such as 4 x 3 x 2.5 m", ""};
+  if (sides.size() != 3) return wrong_box;
+  const std::size_t unit = sides[2].find_last_of("0123456789");
+  std::array<Length, 3> box;
+  for (std::size_t i = 0; i < box.size(); ++i) {
+    std::string side(trimmed(sides[i]));
+    if (!side.empty() && is_digit(side.back()) && unit != std::string_view::npos)
+      side += sides[2].substr(unit + 1);
+    const auto length = quantity_from_text<Length>(side);
+    if (!length || !(*length > Length{})) return wrong_box;
+    box[i] = *length;
+  }
+  return box;
+}
+
 }  // namespace dampward::files

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <string_view>
 #include <vector>
 
@@ -48,6 +49,9 @@ Result<Range<T>> range_from_text(std::string_view text, Decimal decimal = Decima
   const double typical = numbers->size() == 3 ? (*numbers)[1] : 0.5 * (low + high);
   return Range<T>{detail::from_si<T>(low), detail::from_si<T>(typical), detail::from_si<T>(high)};
 }
+
+// Three sides: "4 x 3 x 2.5 m", "13x10x8 ft", each above zero. The unit stands after the last, or each side carries its own.
+Result<std::array<Length, 3>> box_from_text(std::string_view text);
 
 // What a value of this measure looks like, for messages: "a temperature with its unit, such as 71 °C or 160 °F".
 template <class T>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <initializer_list>
 #include <optional>
 #include <span>
@@ -60,6 +61,11 @@ class Asked {
       return std::nullopt;
     }
     return value && !above_zero(option, value->low > T{}) ? std::nullopt : value;
+  }
+
+  // Three sides, as of a room.
+  std::optional<std::array<Length, 3>> box(const std::string& option) {
+    return taken(option, text(option), files::box_from_text);
   }
 
   // Names the fault of an option: what was found in it, what would be right.

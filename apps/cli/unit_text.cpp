@@ -59,6 +59,15 @@ std::string UnitText::flow(VolumeFlow flow) const {
              : joined(flow.in(cubic_metre_per_minute), 1, "m³/min");
 }
 
+std::string UnitText::rate(VolumeFlow flow) const {
+  return us_ ? joined(flow.in(us_gallon / minute), 3, "gal/min")
+             : joined(flow.in(litre_per_minute), 2, "L/min");
+}
+
+std::string UnitText::space(Volume volume) const {
+  return us_ ? joined(volume.in(foot * foot * foot), 0, "ft³") : joined(volume.in(cubic_metre), 1, "m³");
+}
+
 std::string UnitText::area(Area area) const {
   return us_ ? joined(area.in(square_foot), 1, "ft²") : joined(area.in(square_metre), 2, "m²");
 }

@@ -25,6 +25,8 @@ class UnitText {
   std::string volume(const Range<Volume>& range) const;
   std::string amount(Volume volume) const;  // the same, and small ones told apart: 12 mL, 0.4 fl oz
   std::string flow(VolumeFlow flow) const;  // 12 m³/min, 424 cfm
+  std::string rate(VolumeFlow flow) const;  // 0.10 L/min, 0.026 gal/min
+  std::string space(Volume volume) const;   // 36 m³, 1285 ft³
   std::string area(Area area) const;        // 0.42 m², 4.5 ft²
   std::string film(const Range<Length>& range) const;  // 51 to 75 µm, 2.0 to 3.0 mil
   // A sentence put together elsewhere in metric figures, with its °C, K, m³/min, m and L turned for a US reader.

@@ -17,6 +17,7 @@ Answer solve(const Call& call);
 Answer verify(const Call& call);
 Answer selfcheck(const Call& call);
 Answer mix(const Call& call);
+Answer air(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

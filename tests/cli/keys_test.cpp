@@ -102,6 +102,17 @@ std::vector<Json> mixes() {
           json_of({"mix", "--lacquer", "epoxy_two_part", "--area", "1 m2", "--method", "brush"})};
 }
 
+std::vector<Json> airs() {
+  const auto in_a_shed = [](const char* solvent) {
+    return json_of({"air", "--room", "4 x 3 x 2.5 m", "--fan", "20 m3/min", "--solvent", solvent, "--method",
+                    "brush", "--rate", "0.01 L/min"});
+  };
+  const DemoShop demo, shut;
+  shut.replace("spray.toml", "opening_to_outside = true", "opening_to_outside = false");
+  return {json_of({"air", demo.folder()}), json_of({"air", shut.folder()}), in_a_shed("deionised_rinse"),
+          in_a_shed("acrylic_retarder")};
+}
+
 // Ways of asking that between them show every key, the reasons of unknown values too.
 std::vector<Json> plans() {
   std::vector<Json> documents;
@@ -222,13 +233,13 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading :
-       {"Faults", "start", "proofread", "plan", "note", "mix", "exposure", "solve", "verify", "selfcheck"}) {
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "exposure",
+                              "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 10);
+  CHECK(page.size() == 11);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -253,6 +264,10 @@ TEST_CASE("note prints the keys of its table and no others") {
 
 TEST_CASE("mix prints the keys of its table and no others") {
   compare(keys_of_the_page()["mix"], mixes());
+}
+
+TEST_CASE("air prints the keys of its table and no others") {
+  compare(keys_of_the_page()["air"], airs());
 }
 
 TEST_CASE("exposure prints the keys of its table and no others") {
@@ -313,6 +328,7 @@ TEST_CASE("an unknown value is null beside a reason") {
   Keys found;
   for (const Json& document : plans()) unexplained(document, "", false, found);
   for (const Json& document : exposures()) unexplained(document, "", false, found);
+  for (const Json& document : airs()) unexplained(document, "", false, found);
   for (const Json& document : mixes()) unexplained(document, "", false, found);
   for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);
 }

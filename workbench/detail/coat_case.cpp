@@ -29,11 +29,6 @@ bool has_skill(const shop::Person& person, const char* skill) {
   return std::find(person.skills.begin(), person.skills.end(), skill) != person.skills.end();
 }
 
-room_air::NearZone zone_of(const shop::Gun& gun, const shop::Shop& shop, const PaintShop& paint) {
-  return gun.kind == shop::GunKind::brush ? zone_of_bench(shop.spray, paint.room.fresh_air)
-                                          : zone_of_gun(shop.spray, paint.room.fresh_air);
-}
-
 // The longest shift of anybody who sprays or brushes shortens the limits (at least eight hours count).
 double shift_factor(const shop::Shop& shop) {
   Duration longest = 8 * hour;
@@ -121,6 +116,11 @@ MassFlow short_of_danger(const shop::Shop& shop, const PaintShop& paint) {
 Method method_of(const shop::Gun& gun) {
   if (gun.kind == shop::GunKind::brush) return Method::brush;
   return gun.power ? Method::power_gun : Method::hand_gun;
+}
+
+room_air::NearZone zone_of(const shop::Gun& gun, const shop::Shop& shop, const PaintShop& paint) {
+  return gun.kind == shop::GunKind::brush ? zone_of_bench(shop.spray, paint.room.fresh_air)
+                                          : zone_of_gun(shop.spray, paint.room.fresh_air);
 }
 
 Range<Density> density_of_thinner(const materials::Liquid* thinner,

@@ -78,6 +78,9 @@ struct AirAtTheGun {
 std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::NearZone& zone,
                                           const PaintShop& paint);
 
+// The near zone of whoever holds the gun or brush.
+room_air::NearZone zone_of(const shop::Gun& gun, const shop::Shop& shop, const PaintShop& paint);
+
 // What a gun or brush gives off at most while it is in use.
 MassFlow volatiles_of(const shop::Gun& gun, const PaintShop& paint);
 
