@@ -79,9 +79,8 @@ bool has_a_plan(const referee::PlanProblem& problem) {
 
 }  // namespace
 
-TEST_CASE(
-    "tiny problems: where trying every start finds no plan the planner has none, and it seldom misses one") {
-  int feasible = 0, found = 0;
+TEST_CASE("tiny problems: the planner has a plan where trying every start finds one, and none elsewhere") {
+  int feasible = 0;
   for (unsigned seed = 0; seed < 200; ++seed) {
     const std::string text = tiny(seed).dump();
     const auto asked = referee_json::read_problem(text, "tiny");
@@ -94,12 +93,10 @@ TEST_CASE(
     REQUIRE(answer.ok());
     CHECK(referee::judge(*asked, *answer).empty());
     const bool possible = has_a_plan(*asked), placed = planned->unplaced.empty();
-    CHECK_MESSAGE((possible || !placed), seed);
+    CHECK_MESSAGE(possible == placed, seed);
     feasible += possible;
-    found += placed;
   }
-  MESSAGE(feasible << " have a plan, " << found << " found");
+  MESSAGE(feasible << " have a plan");
   CHECK(feasible > 50);
   CHECK(feasible < 200);
-  CHECK(found >= feasible * 95 / 100);
 }

@@ -178,10 +178,10 @@ std::optional<Minute> Floor::person_from(int person, const Op& op, Minute from) 
 }
 
 // The earliest minute at or after `from` at which enough people could begin, each by themselves.
-std::optional<Minute> Floor::people_from(const Op& op, Minute from) const {
+std::optional<Minute> Floor::people_from(const Op& op, Minute from, const std::vector<int>& people) const {
   const std::size_t need = at(op.as_given->people);
   std::vector<Minute> starts;
-  for (int p : op.skilled) {
+  for (int p : people) {
     if (const auto start = person_from(p, op, from)) starts.push_back(*start);
   }
   if (starts.size() < need) return std::nullopt;
@@ -190,19 +190,20 @@ std::optional<Minute> Floor::people_from(const Op& op, Minute from) const {
 }
 
 // The people who do it from that minute: those with the fewest other skills, among them first who knows the unit.
-std::optional<Spot> Floor::people_at(const Op& op, int number, Minute start) const {
+std::optional<Spot> Floor::people_at(const Op& op, int number, Minute start,
+                                     const std::vector<int>& people) const {
   const std::size_t need = at(op.as_given->people);
   const auto knows_unit = [&](int person) {
     if (op.unit < 0) return false;
     for (int other : model_.unit_ops[at(op.unit)]) {
       if (other == number || !placed(other)) continue;
-      const auto& people = spot(other).people;
-      if (std::find(people.begin(), people.end(), person) != people.end()) return true;
+      const auto& crew = spot(other).people;
+      if (std::find(crew.begin(), crew.end(), person) != crew.end()) return true;
     }
     return false;
   };
   std::vector<int> free;
-  for (int p : op.skilled) {
+  for (int p : people) {
     if (person_fits(p, op, start,
                     op.as_given->pausable ? end_with_breaks({p}, start, op.length) : start + op.length)) {
       free.push_back(p);
@@ -223,19 +224,20 @@ std::optional<Spot> Floor::people_at(const Op& op, int number, Minute start) con
 }
 
 // The earliest start that suits people, places, capacities, watch and ovens near its solvent; fills the spot. Nothing before the horizon: none.
-std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spot& spot) const {
+std::optional<Minute> Floor::earliest(int number, Minute from, const Choice& choice, Spot& spot) const {
+  const Op& op = model_.ops[at(number)];
   const Operation& given = *op.as_given;
-  if (op.needs_station && op.stations.empty()) return std::nullopt;
+  if (op.needs_station && choice.stations.empty()) return std::nullopt;
   for (Minute start = from; start + op.length <= model_.problem.horizon;) {
     spot = {start, start + op.length, {}, -1};
     if (given.attendance == Attendance::attended && op.skill >= 0) {
-      const auto begun = people_from(op, start);
+      const auto begun = people_from(op, start, choice.people);
       if (!begun) return std::nullopt;
       if (*begun > start) {
         start = *begun;
         continue;
       }
-      const auto crew = people_at(op, number, start);
+      const auto crew = people_at(op, number, start, choice.people);
       if (!crew) {  // together they pause more than each alone
         ++start;
         continue;
@@ -263,7 +265,7 @@ std::optional<Minute> Floor::earliest(const Op& op, int number, Minute from, Spo
     }
     if (op.needs_station) {
       Minute soonest = unbounded;
-      for (int s : op.stations) {
+      for (int s : choice.stations) {
         const auto free = stations_[at(s)].fit(start, length, 1);
         if (free && *free < soonest) soonest = *free, spot.station = s;
       }
@@ -353,13 +355,18 @@ std::optional<Search> Floor::heat_refuses(int number, const Spot& spot) const {
 }
 
 Search Floor::find(int number, Minute from) {
+  const Op& op = model_.ops[at(number)];
+  return find(number, from, {op.skilled, op.stations});
+}
+
+Search Floor::find(int number, Minute from, const Choice& choice) {
   ++work_;
   const Op& op = model_.ops[at(number)];
   if (op.load >= 0) hold(op.load, +1);
   Search result{std::nullopt, number, unbounded};
   for (Minute start = std::max(from, model_.problem.now);;) {
     Spot spot;
-    if (!earliest(op, number, start, spot)) break;
+    if (!earliest(number, start, choice, spot)) break;
     if (op.load >= 0) {
       const auto refused = oven_refuses(number, spot);
       if (refused && refused->move == number && refused->to < unbounded) {

@@ -23,6 +23,12 @@ struct Against {
   std::string by;
 };
 
+// Who may do an operation and where: all who can, or only some of them.
+struct Choice {
+  const std::vector<int>& people;
+  const std::vector<int>& stations;
+};
+
 // What came of looking for a spot: one, or the operation that would have to move (itself: none before the horizon) and the
 // earliest minute that would help.
 struct Search {
@@ -41,6 +47,8 @@ class Floor {
   // The earliest spot at or after `from`. Only rules of people, places, capacities, calendars and ovens; gaps are the
   // caller's. A bake or unloading needs its load's loadings placed, an unloading its bake.
   Search find(int op, Minute from);
+  // The same with these people and at these stations alone.
+  Search find(int op, Minute from, const Choice& choice);
   void place(int op, const Spot& spot);
   void take_out(int op);
   void choose_oven(int load, int oven) { stays_[static_cast<std::size_t>(load)].oven = oven; }
@@ -71,15 +79,15 @@ class Floor {
   // The oven's heat from the start of the bake to the last unloading; empty without a bake.
   Span heat_of(int load) const;
   void hold(int load, int sign);
-  std::optional<Spot> people_at(const Op& op, int number, Minute at) const;
-  std::optional<Minute> people_from(const Op& op, Minute from) const;
+  std::optional<Spot> people_at(const Op& op, int number, Minute at, const std::vector<int>& people) const;
+  std::optional<Minute> people_from(const Op& op, Minute from, const std::vector<int>& people) const;
   Minute end_with_breaks(const std::vector<int>& people, Minute start, Minute length) const;
   bool person_fits(int person, const Op& op, Minute start, Minute end) const;
   std::optional<Minute> person_from(int person, const Op& op, Minute from) const;
   std::optional<Search> oven_refuses(int op, const Spot& spot);
   std::optional<Search> heat_refuses(int op, const Spot& spot) const;
   void use(const Op& op, const Spot& spot, int sign);
-  std::optional<Minute> earliest(const Op& op, int number, Minute from, Spot& spot) const;
+  std::optional<Minute> earliest(int number, Minute from, const Choice& choice, Spot& spot) const;
 
   const Model& model_;
   std::vector<Level> working_, present_;  // people: between breaks; on shift, breaks or not
