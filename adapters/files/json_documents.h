@@ -17,6 +17,7 @@ struct Problem;
 namespace dampward::workbench {
 struct AirAnswer;
 struct ExposureReport;
+struct Leaflet;
 struct MixAnswer;
 struct Plan;
 struct PlanDifference;
@@ -40,6 +41,7 @@ std::string plan_json(const workbench::Plan& plan, const Problems& suspicions = 
 std::string note_json(const history::Event& event, const std::string& hash);
 std::string mix_json(const workbench::MixAnswer& answer);
 std::string air_json(const workbench::AirAnswer& answer);
+std::string leaflet_json(const workbench::Leaflet& leaflet);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

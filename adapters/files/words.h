@@ -9,6 +9,7 @@
 #include "core/materials/liquid.h"
 #include "core/materials/material.h"
 #include "core/quantity/figure.h"
+#include "workbench/leaflet.h"
 
 namespace dampward::files {
 
@@ -40,6 +41,10 @@ inline constexpr Word<materials::OutBeforeBake> out_before_bake_words[] = {
 inline constexpr Word<materials::Method> method_words[] = {{"hand_gun", materials::Method::hand_gun},
                                                            {"power_gun", materials::Method::power_gun},
                                                            {"brush", materials::Method::brush}};
+
+inline constexpr Word<workbench::HomeHeat> home_heat_words[] = {{"lamp_box", workbench::HomeHeat::lamp_box},
+                                                                {"sun_box", workbench::HomeHeat::sun_box},
+                                                                {"dry_box", workbench::HomeHeat::dry_box}};
 
 // The word of a list that stands for a meaning; empty where none does.
 template <class E, std::size_t N>

@@ -85,6 +85,7 @@ Reading read_call(const std::vector<std::string>& arguments) {
   declare_timetable_verbs(app, call);
   declare_mix(app, call);
   declare_air(app, call);
+  declare_leaflet(app, call);
 
   // CLI11 takes its arguments from the back.
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());

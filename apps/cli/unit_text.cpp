@@ -31,6 +31,11 @@ std::string UnitText::length(Length length) const {
   return us_ ? joined(length.in(foot), 0, "ft") : joined(length.in(metre), 1, "m");
 }
 
+std::string UnitText::side(Length length) const {
+  const auto up = [](double size) { return std::ceil(size - 1e-9); };
+  return us_ ? joined(up(length.in(inch)), 0, "in") : joined(up(length.in(centimetre)), 0, "cm");
+}
+
 std::string UnitText::hours(Duration time) const {
   return joined(time.in(hour), 1, "h");
 }

@@ -19,6 +19,7 @@ class UnitText {
   std::string setting(Temperature t) const;      // the same, never above it: 51 °C is 123 °F
   std::string step(TemperatureStep step) const;  // 5 K, 9 °F
   std::string length(Length length) const;       // 6.1 m, 20 ft
+  std::string side(Length length) const;         // of a box, rounded up: 70 cm, 28 in
   std::string hours(Duration time) const;        // 3.5 h
   std::string minutes(Duration time) const;      // 20 min
   std::string volume(Volume volume) const;       // 1.25 L, 0.33 gal

@@ -26,11 +26,11 @@ Result<Instant> time_option(const std::string& option, const std::string& writte
 
 Answer answer(const Call& call) {
   using Verb = Answer (*)(const Call&);
-  static const std::map<std::string, Verb> verbs = {{"start", start},       {"proofread", proofread},
-                                                    {"plan", plan},         {"note", note},
-                                                    {"exposure", exposure}, {"solve", solve},
-                                                    {"verify", verify},     {"selfcheck", selfcheck},
-                                                    {"mix", mix},           {"air", air}};
+  static const std::map<std::string, Verb> verbs = {
+      {"start", start},   {"proofread", proofread}, {"plan", plan},
+      {"note", note},     {"exposure", exposure},   {"solve", solve},
+      {"verify", verify}, {"selfcheck", selfcheck}, {"mix", mix},
+      {"air", air},       {"leaflet", leaflet}};
   const auto verb = verbs.find(call.verb);
   DAMPWARD_PROMISE(verb != verbs.end(), "a call that was read names a known verb");
   return verb->second(call);

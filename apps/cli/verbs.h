@@ -18,6 +18,7 @@ Answer verify(const Call& call);
 Answer selfcheck(const Call& call);
 Answer mix(const Call& call);
 Answer air(const Call& call);
+Answer leaflet(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

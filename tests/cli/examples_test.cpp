@@ -154,3 +154,14 @@ TEST_CASE("every verb the program knows has an example") {
   }
   CHECK(known == static_cast<int>(verbs().size()));
 }
+
+TEST_CASE("the leaflet fits one page of 80 columns, offers no gun and tells when to stop") {
+  for (const char* heat : {"lamp_box", "sun_box", "dry_box"}) {
+    const Run run = dampward_run({"leaflet", "--kind", "receiver_base", "--heat", heat});
+    CHECK(run.exit_code == 0);
+    CHECK(std::count(run.out.begin(), run.out.end(), '\n') <= 76);
+    CHECK(run.out.find("NEVER SPRAY") != std::string::npos);
+    CHECK(run.out.find("gun") == std::string::npos);
+    CHECK(run.out.find("STOP AT ONCE") != std::string::npos);
+  }
+}

@@ -233,13 +233,13 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "exposure",
-                              "solve", "verify", "selfcheck"}) {
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "leaflet",
+                              "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 11);
+  CHECK(page.size() == 12);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -254,6 +254,17 @@ TEST_CASE("proofread prints the keys of its table and no others") {
 
 TEST_CASE("plan prints the keys of its table and no others") {
   compare(keys_of_the_page()["plan"], plans());
+}
+
+TEST_CASE("leaflet prints the keys of its table and no others") {
+  std::vector<Json> documents;
+  for (const char* heat : {"lamp_box", "sun_box", "dry_box"})
+    documents.push_back(json_of({"leaflet", "--kind", "receiver_base", "--heat", heat}));
+  documents.push_back(json_of({"leaflet", "--kind", "telephone_field", "--heat", "lamp_box"}));
+  for (const char* lacquer : {"acrylic_waterborne", "wax_brush_compound"})
+    documents.push_back(json_of({"leaflet", "--kind", "handheld_set", "--heat", "dry_box", "--lacquer",
+                                 lacquer, "--humidity", "60 %"}));
+  compare(keys_of_the_page()["leaflet"], documents);
 }
 
 TEST_CASE("note prints the keys of its table and no others") {

@@ -1,0 +1,20 @@
+#include "apps/cli/detail/declared.h"
+
+namespace dampward::cli {
+
+void declare_leaflet(CLI::App& app, Call& call) {
+  CLI::App* leaflet =
+      app.add_subcommand("leaflet", "one page for an owner with one set and one source of warmth");
+  ask(*leaflet, call, "kind", "KIND", "the set, one of the shipped archetypes");
+  ask(*leaflet, call, "heat", "SOURCE", "lamp_box, sun_box or dry_box");
+  ask(*leaflet, call, "lamp", "POWER", "the lamp, e.g. \"40 W\" (default: the strongest that is safe)");
+  ask(*leaflet, call, "box", "SIZE",
+      "inside of the box, e.g. \"60 x 40 x 40 cm\" (default: made for the set)");
+  ask(*leaflet, call, "air", "TEMPERATURE", "of the days to come, e.g. \"30 °C\" (the default)");
+  ask(*leaflet, call, "humidity", "SHARE", "of that air, e.g. \"80 %\" (the default)");
+  ask(*leaflet, call, "lacquer", "LACQUER", "a shipped family meant for the brush (default: alkyd_varnish)");
+  add_units(*leaflet, call);
+  add_json(*leaflet, call);
+}
+
+}  // namespace dampward::cli
