@@ -13,6 +13,9 @@ else()
   endif()
   if(DAMPWARD_SCOPE STREQUAL "all")
     find_package(PkgConfig REQUIRED)
+    if(DAMPWARD_TESTS)
+      pkg_check_modules(libical REQUIRED IMPORTED_TARGET libical)  # home: tests/cli, as a second reader of calendars
+    endif()
     # Through pkg-config, because that names the compiled library; the CMake package is header-only and slow.
     pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
     find_package(nlohmann_json 3.11 REQUIRED)  # home: adapters/files

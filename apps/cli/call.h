@@ -18,6 +18,7 @@ struct Call {
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
   std::string problem, answer;       // solve, verify: files; plan --problem, --answer: to be written
+  std::string out;                   // plan --out: folder to be written
   std::string at;                    // plan --at, note --at, as written
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written
   bool example = false;                                            // start --example

@@ -8,6 +8,7 @@
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
 #include "apps/cli/page_text.h"
+#include "apps/cli/plan_output.h"
 #include "apps/cli/plan_summary.h"
 #include "apps/cli/verbs.h"
 #include "apps/cli/what_if_summary.h"
@@ -78,6 +79,14 @@ Answer stopped(const Call& call) {
   return answer;
 }
 
+// Writes the output folder where the call asks for one. An answer: it could not be written.
+std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, const TimetableTexts& texts) {
+  if (call.out.empty()) return std::nullopt;
+  const auto problem = files::write_out_folder(call.out, stamp_of(plan, texts.answer), output_of(plan));
+  if (!problem) return std::nullopt;
+  return faulty(call, {*problem});
+}
+
 }  // namespace
 
 Answer plan(const Call& call) {
@@ -105,6 +114,7 @@ Answer plan(const Call& call) {
   const TimetableTexts texts = texts_of(made->problem, made->answer, iso_text(made->from, made->clock));
   if (const auto broken = broken_timetable(call, texts)) return *broken;
   if (const auto failed = unwritten(call, texts)) return *failed;
+  if (const auto failed = put_out(call, *made, texts)) return *failed;
   if (!call.what_if.empty()) {
     Answer answer = what_if(call, *workshop, *made, options);
     return interrupted() ? stopped(call) : answer;

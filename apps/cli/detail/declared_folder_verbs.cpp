@@ -30,6 +30,9 @@ void declare_plan(CLI::App& app, Call& call) {
                    "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
       ->type_name("PATH=VALUE")
       ->allow_extra_args(false);
+  plan->add_option("--out", call.out,
+                   "write the timetable as a calendar for each person and as CSV into that folder")
+      ->type_name("PLACE");
   plan->add_option("--problem", call.problem, "write the timetable problem there, as JSON")
       ->type_name("FILE");
   plan->add_option("--answer", call.answer, "write the timetable itself there, as JSON")->type_name("FILE");
