@@ -48,23 +48,7 @@ Json split_json(const workbench::Load& load) {
 
 Json load_json(const workbench::Load& load, const Plan& plan) {
   Json parts = Json::array();
-  for (const workbench::PartInOven& part : load.parts) {
-    Json told = {{"unit", part.unit.text},
-                 {"part", part.part.text},
-                 {"name", part.name},
-                 {"peak_c", celsius(part.peak)},
-                 {"limit_c", celsius(part.limit)},
-                 {"margin_c", rounded((part.limit - part.peak).in(kelvin), 1)},
-                 {"limit_source", part.limit_source},
-                 {"target", part.target},
-                 {"asked", part.asked},
-                 {"dry", part.dry},
-                 {"residual_pct", part.residual ? Json(rounded(*part.residual * 100, 1)) : Json(nullptr)}};
-    if (!part.residual)
-      told["residual_pct_reason"] = part.target == "surface" ? "it takes up next to no water" : part.note;
-    told["note"] = part.note;
-    parts.push_back(told);
-  }
+  for (const workbench::PartInOven& part : load.parts) parts.push_back(detail::part_json(part));
   Json json = {{"id", load.id},
                {"oven", load.oven.text},
                {"units", texts(load.units)},

@@ -1,5 +1,6 @@
 #include "adapters/files/quantity_text.h"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <optional>
@@ -234,6 +235,18 @@ Result<std::array<Length, 3>> box_from_text(std::string_view written) {
     box[i] = *length;
   }
   return box;
+}
+
+Result<WrittenAir> air_from_text(std::string_view written) {
+  const Problem wrong_air{{}, quoted(written), "a temperature and a humidity, such as 32 C 85 %", ""};
+  const std::size_t unit = written.find_first_of("CFK");
+  if (unit == std::string_view::npos) return wrong_air;
+  std::string_view damp = written.substr(unit + 1);
+  damp.remove_prefix(std::min(damp.size(), damp.find_first_not_of(", ")));
+  const auto temperature = quantity_from_text<Temperature>(written.substr(0, unit + 1));
+  const auto humidity = quantity_from_text<RelativeHumidity>(damp);
+  if (!temperature || !humidity) return wrong_air;
+  return WrittenAir{*temperature, *humidity};
 }
 
 }  // namespace dampward::files

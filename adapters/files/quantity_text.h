@@ -53,6 +53,13 @@ Result<Range<T>> range_from_text(std::string_view text, Decimal decimal = Decima
 // Three sides: "4 x 3 x 2.5 m", "13x10x8 ft", each above zero. The unit stands after the last, or each side carries its own.
 Result<std::array<Length, 3>> box_from_text(std::string_view text);
 
+// How warm and how damp the air is: "32 °C 85 %", "90 F, 85 %".
+struct WrittenAir {
+  Temperature temperature;
+  RelativeHumidity humidity;
+};
+Result<WrittenAir> air_from_text(std::string_view text);
+
 // What a value of this measure looks like, for messages: "a temperature with its unit, such as 71 °C or 160 °F".
 template <class T>
 std::string_view looks_like() {

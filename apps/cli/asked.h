@@ -68,6 +68,11 @@ class Asked {
     return taken(option, text(option), files::box_from_text);
   }
 
+  // How warm and how damp some air is.
+  std::optional<files::WrittenAir> air(const std::string& option) {
+    return taken(option, text(option), files::air_from_text);
+  }
+
   // Names the fault of an option: what was found in it, what would be right.
   void fault(const std::string& option, const std::string& found, const std::string& expected,
              const std::string& next = "");

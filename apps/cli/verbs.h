@@ -19,6 +19,7 @@ Answer selfcheck(const Call& call);
 Answer mix(const Call& call);
 Answer air(const Call& call);
 Answer leaflet(const Call& call);
+Answer bake(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

@@ -113,6 +113,14 @@ std::vector<Json> airs() {
           in_a_shed("acrylic_retarder")};
 }
 
+std::vector<Json> bakes() {
+  const DemoShop demo;
+  return {json_of({"bake", demo.folder(), "--serials", "TD-0107,TD-0204"}),
+          json_of({"bake", demo.folder(), "--kind", "old_supply"}),
+          json_of({"bake", "--inside", "1 x 1 x 1 m", "--heater", "2 kW", "--mass", "5 kg", "--size",
+                   "0.3 x 0.3 x 0.2 m", "--part", "pf_paper", "--thickness", "2 mm", "--air", "30 C 80 %"})};
+}
+
 // Ways of asking that between them show every key, the reasons of unknown values too.
 std::vector<Json> plans() {
   std::vector<Json> documents;
@@ -233,13 +241,13 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "leaflet",
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "leaflet",
                               "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 12);
+  CHECK(page.size() == 13);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -279,6 +287,10 @@ TEST_CASE("mix prints the keys of its table and no others") {
 
 TEST_CASE("air prints the keys of its table and no others") {
   compare(keys_of_the_page()["air"], airs());
+}
+
+TEST_CASE("bake prints the keys of its table and no others") {
+  compare(keys_of_the_page()["bake"], bakes());
 }
 
 TEST_CASE("exposure prints the keys of its table and no others") {
@@ -339,6 +351,7 @@ TEST_CASE("an unknown value is null beside a reason") {
   Keys found;
   for (const Json& document : plans()) unexplained(document, "", false, found);
   for (const Json& document : exposures()) unexplained(document, "", false, found);
+  for (const Json& document : bakes()) unexplained(document, "", false, found);
   for (const Json& document : airs()) unexplained(document, "", false, found);
   for (const Json& document : mixes()) unexplained(document, "", false, found);
   for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);

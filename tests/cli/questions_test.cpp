@@ -18,7 +18,9 @@ std::string complaint(const std::vector<std::string>& arguments) {
 }  // namespace
 
 TEST_CASE("a question without folder and options names everything it needs at once") {
-  const std::string mix = complaint({"mix"}), air = complaint({"air"});
+  const std::string mix = complaint({"mix"}), air = complaint({"air"}), bake = complaint({"bake"});
+  for (const char* option : {"--inside", "--heater", "--mass", "--size", "--part", "--thickness", "--air"})
+    CHECK(says(bake, option));
   for (const char* option : {"--area", "--method"}) CHECK(says(mix, option));
   for (const char* option : {"--room", "--fan", "--lacquer", "--method", "--rate"}) CHECK(says(air, option));
 }
@@ -46,6 +48,19 @@ TEST_CASE("options that do not belong together are told where each would be righ
   CHECK(says(complaint({"mix", demo.folder(), "--ratio", "2"}), "2:1"));
   CHECK(says(complaint({"air", demo.folder(), "--minutes", "20 min"}), "--litres"));
   CHECK(says(complaint({"air", demo.folder(), "--gun", "cupgun"}), "Did you mean \"cup_gun\""));
+}
+
+TEST_CASE("a load nobody may heat, or that no oven holds, is no success and says why") {
+  const DemoShop demo;
+  const Run unknown = dampward_run({"bake", demo.folder(), "--kind", "old_supply"});
+  CHECK(unknown.exit_code == 3);
+  CHECK(says(unknown.out, "nobody knows what"));
+  const Run crowd = dampward_run({"bake", demo.folder(), "--kind", "river_radio", "--count", "40"});
+  CHECK(crowd.exit_code == 3);
+  CHECK(says(crowd.out, "fewer units"));
+  CHECK(says(complaint({"bake", demo.folder(), "--serials", "TD-0108"}), "Did you mean \"TD-0107\""));
+  CHECK(says(complaint({"bake", demo.folder(), "--kind", "river_radio", "--heater", "2 kW"}),
+             "without a shop folder"));
 }
 
 TEST_CASE("the answer in US units is the same answer") {

@@ -17,17 +17,6 @@ namespace {
 
 using Sides = std::array<Length, 3>;
 
-bool fits_inside(const equipment::Kind& kind, const shop::Oven& oven) {
-  Sides unit = {kind.length.value.high, kind.width.value.high, kind.height.value.high};
-  Sides space = {oven.inside_length, oven.inside_width, oven.inside_height};
-  std::sort(unit.begin(), unit.end());
-  std::sort(space.begin(), space.end());
-  for (std::size_t i = 0; i < unit.size(); ++i) {
-    if (unit[i] + clearance > space[i]) return false;
-  }
-  return equipment::outer_volume(kind) <= fullest * drying::inside_volume(oven);
-}
-
 std::string celsius(Temperature t) {
   return fixed(t.celsius(), 0) + " °C";
 }
@@ -54,6 +43,17 @@ void keep_far_ones(std::vector<OvenChoice>& ovens, const shop::SprayPlace& spray
 }
 
 }  // namespace
+
+bool fits_inside(const equipment::Kind& kind, const shop::Oven& oven) {
+  Sides unit = {kind.length.value.high, kind.width.value.high, kind.height.value.high};
+  Sides space = {oven.inside_length, oven.inside_width, oven.inside_height};
+  std::sort(unit.begin(), unit.end());
+  std::sort(space.begin(), space.end());
+  for (std::size_t i = 0; i < unit.size(); ++i) {
+    if (unit[i] + clearance > space[i]) return false;
+  }
+  return equipment::outer_volume(kind) <= fullest * drying::inside_volume(oven);
+}
 
 bool near_solvent(const shop::Oven& oven, const shop::SprayPlace& spray) {
   return !room_air::may_be_on_together(spray.room, oven.room, oven.distance_to_spray);

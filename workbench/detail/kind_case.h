@@ -47,6 +47,9 @@ struct KindCase {
       doubts;  // what the plan says aside: limits that are low from ignorance, ovens left out
 };
 
+// Whether one unit goes in with air around it and leaves half the oven free.
+bool fits_inside(const equipment::Kind& kind, const shop::Oven& oven);
+
 // Whether the oven may not be hot while solvent is about: the same room, or within 6.1 m, or nobody wrote down how far.
 bool near_solvent(const shop::Oven& oven, const shop::SprayPlace& spray);
 

@@ -6,6 +6,7 @@
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
 #include "core/room_air/wet_work.h"
+#include "workbench/detail/part_words.h"
 #include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
@@ -46,39 +47,6 @@ Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDra
 Instant end_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads,
                const Placed& placed, Instant from) {
   return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->end, from);
-}
-
-std::string target_word(equipment::DryTarget target) {
-  switch (target) {
-    case equipment::DryTarget::surface:
-      return "surface";
-    case equipment::DryTarget::porous:
-      return "porous";
-    case equipment::DryTarget::deep:
-      return "deep";
-  }
-  return "";
-}
-
-std::string limit_source(const drying::OvenPiece& piece, const PartId& part) {
-  for (const auto& candidate : piece.parts) {
-    if (candidate.id == part && candidate.limit) return candidate.limit->source;
-  }
-  return "";
-}
-
-PartInOven part_in_oven(const drying::PartBake& part, const UnitDraft& unit) {
-  return {unit.queued->serial,
-          part.part,
-          part.name,
-          part.peak,
-          part.limit,
-          limit_source(unit.kind->piece, part.part),
-          target_word(part.target),
-          part.asked,
-          part.dryness == drying::Dryness::dry,
-          part.residual,
-          part.words};
 }
 
 // What one coat lays on the unit at most, all of it vapour in the oven's hottest air.
@@ -213,7 +181,8 @@ std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::v
       load.units.push_back(unit.queued->serial);
       if (paint.vapour) load.wet_share = std::max(load.wet_share.value_or(0), wet_share(unit, draft, paint));
       for (const auto& part : draft.bake.parts) {
-        if (part.kind == unit.kind->kind->id) load.parts.push_back(part_in_oven(part, unit));
+        if (part.kind == unit.kind->kind->id)
+          load.parts.push_back(part_in_oven(part, unit.queued->serial, unit.kind->piece));
         if (part.kind == draft.bake.weakest_kind && part.part == draft.bake.weakest_part)
           load.weakest_name = part.name;
       }

@@ -17,6 +17,23 @@ Json cautions_json(const std::vector<workbench::Caution>& cautions) {
   return list;
 }
 
+Json part_json(const workbench::PartInOven& part) {
+  Json told = {{"unit", part.unit.text},
+               {"part", part.part.text},
+               {"name", part.name},
+               {"peak_c", rounded(part.peak.celsius(), 1)},
+               {"limit_c", rounded(part.limit.celsius(), 1)},
+               {"margin_c", rounded((part.limit - part.peak).in(kelvin), 1)},
+               {"limit_source", part.limit_source},
+               {"target", part.target},
+               {"asked", part.asked},
+               {"dry", part.dry}};
+  put_or_why(told, "residual_pct", part.residual ? Json(rounded(*part.residual * 100, 1)) : Json(nullptr),
+             part.target == "surface" ? "it takes up next to no water" : part.note);
+  told["note"] = part.note;
+  return told;
+}
+
 Json left_out_json(const std::vector<workbench::Refusal>& refused) {
   Json list = Json::array();
   for (const workbench::Refusal& refusal : refused) {

@@ -12,6 +12,9 @@ namespace dampward::files::detail {
 // The rows of the hazard table beside an answer.
 Json cautions_json(const std::vector<workbench::Caution>& cautions);
 
+// One part as a bake leaves it.
+Json part_json(const workbench::PartInOven& part);
+
 // What cannot be treated safely, and what would let it.
 Json left_out_json(const std::vector<workbench::Refusal>& refused);
 

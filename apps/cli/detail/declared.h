@@ -13,6 +13,7 @@ void declare_timetable_verbs(CLI::App& app, Call& call);  // solve, verify, self
 void declare_mix(CLI::App& app, Call& call);
 void declare_air(CLI::App& app, Call& call);
 void declare_leaflet(CLI::App& app, Call& call);
+void declare_bake(CLI::App& app, Call& call);
 
 // Options several verbs share.
 void add_json(CLI::App& verb, Call& call);
