@@ -214,6 +214,18 @@ Date last_coat_of(const std::vector<UnitPlan>& units, const Plan& plan) {
   return Date(std::chrono::floor<std::chrono::days>(plan.clock.local(last)));
 }
 
+// Too few hands for a step that only its weight asks so many for is a matter of lifting: a lifting aid would do as well.
+Rule rule_in_the_way(const UnitDraft& unit, const line::Unplaced& unplaced) {
+  const Rule rule = rule_of(unplaced.obstacle, unplaced.by);
+  const auto carried = [&](const route::Step& step) {
+    return step.people > 1 && route::is_carried(step.code) &&
+           unplaced.operation == unit.queued->serial.text + "/" + step.id;
+  };
+  const bool hands = rule == Rule::skill || rule == Rule::shift;
+  const auto& steps = unit.route.steps;
+  return hands && std::any_of(steps.begin(), steps.end(), carried) ? Rule::lifting : rule;
+}
+
 // Puts what was drafted and timed into the plan, in the workshop's words.
 void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const DailyRecords& daily,
           const Workshop& workshop) {
@@ -231,7 +243,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
     if (unplaced == timed.answer.unplaced.end()) {
       planned.push_back(unit);
     } else {
-      plan.refused.push_back({{rule_of(unplaced->obstacle, unplaced->by), unplaced->by, unplaced->reason,
+      plan.refused.push_back({{rule_in_the_way(unit, *unplaced), unplaced->by, unplaced->reason,
                                "Change what stands in the way (" + unplaced->by + "), then plan again."},
                               unit.queued->serial,
                               unit.queued->kind});
@@ -245,7 +257,7 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.cautions = cautions_for(plan.units, workshop.hazards);
   plan.problem = timed.problem;
   plan.answer = timed.answer;
-  plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop.spray, plan);
+  plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop, plan);
 }
 
 // Recipes of the loads, with a warning for each that would be better split.

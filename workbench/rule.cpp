@@ -29,6 +29,7 @@ constexpr Row rows[] = {
      "every coat goes on below the lacquer's hottest surface and above the dew point with its margin"},
     {Rule::longest_gap, "longest_gap", "what must follow in time follows in time"},
     {Rule::contradicting_gaps, "contradicting_gaps", "waits that can all be kept"},
+    {Rule::lifting, "lifting", "nobody carries more than the team for it can lift"},
     {Rule::skill, "skill", "every step by somebody with the skill"},
     {Rule::shift, "shift", "hands-on work within one shift"},
     {Rule::watch, "watch", "a hot oven has power and somebody within call all the time"},

@@ -25,6 +25,7 @@ enum class Rule {
   warm_window,         // no time at which every surface may be coated
   longest_gap,         // a longest gap, the warm window's for one, cannot be kept in these hours
   contradicting_gaps,  // gaps that cannot be kept together
+  lifting,             // too few people to carry it, and no lifting aid
   skill,               // too few people with a skill
   shift,               // no shift is long enough
   watch,               // no stretch with power and somebody within call is long enough

@@ -72,6 +72,11 @@ std::string code_word(StepCode code) {
   return "";
 }
 
+bool is_carried(StepCode code) {
+  return code == StepCode::load || code == StepCode::unload || code == StepCode::cabinet_in ||
+         code == StepCode::cabinet_out;
+}
+
 std::string step_id(int version, StepCode code, int turn) {
   return turn > 0 ? format("r{}.{}{}", version, code_word(code), turn)
                   : format("r{}.{}", version, code_word(code));

@@ -91,6 +91,8 @@ struct StepGap {
   std::string reason;
 };
 
+// Whether somebody carries the unit in it: into and out of the oven or the dry box.
+bool is_carried(StepCode code);
 // "coat", "solvent_free" … as ids, records and files write it.
 std::string code_word(StepCode code);
 // "r1.coat2"

@@ -20,6 +20,7 @@ constexpr CostRow rows[] = {
     {Cost::training, "training", 30, "one person who learns a skill"},
     {Cost::station, "station", 8, "one more place for a kind of work"},
     {Cost::fan, "fan", 1, "1 m³/min of fresh air more"},
+    {Cost::lifting, "lifting", 2, "a lifting aid that takes 10 kg more"},
     {Cost::kilowatt, "kilowatt", 10, "a generator that gives 1 kW more"},
     {Cost::dry_air, "dry_air", 60, "dried air for the spray place"},
     {Cost::nozzle, "nozzle", 4, "a smaller nozzle for a gun"},

@@ -20,6 +20,7 @@ enum class Cost {
   training,    // somebody who learns a skill
   station,     // one more place for a kind of work
   fan,         // 1 m³/min of fresh air more
+  lifting,     // a lifting aid that takes 10 kg more
   kilowatt,    // a generator that gives 1 kW more
   dry_air,     // dried air for the spray place
   nozzle,      // a smaller nozzle for a gun

@@ -35,6 +35,8 @@ struct Site {
   std::optional<Length> surf_distance;  // used to estimate salt where it was not measured
   std::vector<Storage> storage;         // how sets are stored and used in the field
   std::optional<PowerSupply> power;     // none: nobody wrote a limit down, and none is kept to
+  std::optional<Mass>
+      lifts;  // the most a lift table, hoist or crane takes up; none: everything is lifted by hand
 };
 
 struct DailyHours {

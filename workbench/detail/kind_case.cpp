@@ -10,6 +10,7 @@
 #include "core/equipment/kind.h"
 #include "core/line/calendar.h"
 #include "core/room_air/separation.h"
+#include "core/route/lifting.h"
 #include "core/shop/power.h"
 
 namespace dampward::workbench {
@@ -82,6 +83,13 @@ KindCase kind_case(const equipment::Kind& kind, const Workshop& workshop, const 
   result.kind = &kind;
   if (const auto isolated = route::isolation(kind, workshop.hazards)) {
     result.refused = Barrier{Rule::isolation, "", isolated->reason, isolated->settle};
+    return result;
+  }
+
+  if (const route::Carrying carrying = route::carrying(kind, workshop.shop.site);
+      !carrying.by_hand_possible) {
+    result.refused = Barrier{Rule::lifting, kind.id.text, carrying.warning,
+                             "Weigh it, or say in site.toml what a lift table or hoist takes up (lifts)."};
     return result;
   }
 

@@ -92,6 +92,10 @@ std::vector<Candidate> ladder_candidates(const Refusal& refusal, const Workshop&
       moves::drier_air(shop.spray, all);
       moves::other_lacquers(workshop, all);
       break;
+    case Rule::lifting:
+      moves::lifting_aid(shop, all);
+      moves::more_hands(shop, "oven", all);
+      break;
     case Rule::skill:
       moves::more_hands(shop, refusal.what, all);
       break;

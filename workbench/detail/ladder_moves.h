@@ -32,6 +32,8 @@ void more_hands(const shop::Shop& shop, const std::string& skill, Candidates& al
 // One more of each person there is.
 void second_of_each(const shop::Shop& shop, Candidates& all);
 void more_stations(const shop::Shop& shop, const std::string& skill, Candidates& all);
+// A lifting aid, for what is too heavy for the hands there are.
+void lifting_aid(const shop::Shop& shop, Candidates& all);
 void stronger_supply(const shop::Shop& shop, Candidates& all);
 void longer_power(const shop::Shop& shop, Candidates& all);
 void more_lamps(const shop::Shop& shop, Candidates& all);

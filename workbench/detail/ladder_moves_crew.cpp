@@ -113,6 +113,18 @@ void more_stations(const shop::Shop& shop, const std::string& skill, Candidates&
                  Cost::station});
 }
 
+void lifting_aid(const shop::Shop& shop, Candidates& all) {
+  const double here = shop.site.lifts.value_or(Mass{}).in(kilogram);
+  for (const double takes : {50.0, 100.0, 200.0}) {
+    if (takes <= here) continue;
+    all.push_back({"lifting aid",
+                   {{"site.lifts", quoted(fixed(takes, 0) + " kg")}},
+                   format("a lifting aid that takes {} kg", fixed(takes, 0)),
+                   Cost::lifting,
+                   (takes - here) / 10});
+  }
+}
+
 void stronger_supply(const shop::Shop& shop, Candidates& all) {
   if (!shop.site.power) return;
   const double here = shop.site.power->gives.in(kilowatt);

@@ -1,7 +1,6 @@
 #include "workbench/detail/plan_needs.h"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 #include "core/base/format.h"
@@ -10,14 +9,12 @@
 #include "core/line/calendar.h"
 #include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
+#include "core/route/lifting.h"
 #include "workbench/detail/cautions.h"
 #include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
 namespace {
-
-// The ideal case of the NIOSH lifting equation, 1994 (from memory; hazard table, lifting and carrying).
-constexpr Mass one_person_lifts = 23 * kilogram;
 
 Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
   return {a.low + b.low, a.typical + b.typical, a.high + b.high};
@@ -188,7 +185,8 @@ std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,
 
 std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
                                       const std::vector<LoadDraft>& loads, const PaintShop& paint,
-                                      const shop::SprayPlace& place, const Plan& plan) {
+                                      const shop::Shop& shop, const Plan& plan) {
+  const shop::SprayPlace& place = shop.spray;
   std::vector<std::string> warnings;
   const auto say = [&](const std::string& sentence) {
     if (!sentence.empty() && std::find(warnings.begin(), warnings.end(), sentence) == warnings.end()) {
@@ -252,11 +250,8 @@ std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
     }
   }
   for (const UnitDraft& unit : units) {
-    const equipment::Kind& kind = *unit.kind->kind;
-    const int hands = static_cast<int>(std::ceil(kind.mass.value.typical / one_person_lifts));
-    if (hands > 1)
-      say(format("{} may weigh {} kg: {} people lift it.", kind.name,
-                 fixed(kind.mass.value.typical.in(kilogram), 0), hands));
+    if (const auto carrying = route::carrying(*unit.kind->kind, shop.site); !carrying.warning.empty())
+      say(carrying.warning);
   }
   bool sprayed = false;
   for (const UnitDraft& unit : units) {

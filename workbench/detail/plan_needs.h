@@ -27,6 +27,6 @@ std::vector<Caution> cautions_for(const std::vector<UnitPlan>& units,
 // What the plan says aside: disagreements between the trade and what is published, shortages, doubts, each a sentence.
 std::vector<std::string> warnings_for(const std::vector<UnitDraft>& units,
                                       const std::vector<LoadDraft>& loads, const PaintShop& paint,
-                                      const shop::SprayPlace& place, const Plan& plan);
+                                      const shop::Shop& shop, const Plan& plan);
 
 }  // namespace dampward::workbench

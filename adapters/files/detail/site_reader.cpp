@@ -76,6 +76,7 @@ void read_site(const ShopDocument& document, const std::filesystem::path& folder
       if (word.word == text) site.storage.push_back(word.meaning);
     }
   }
+  site.lifts = table.quantity<Mass>("lifts");
   shop.lacquer = LacquerId(table.needed_text("lacquer"));
   shop.valves_stay = table.choice("valves", valve_words).value_or(true);
   if (const auto rating = table.quantity<Temperature>("masking_tape_rated")) {

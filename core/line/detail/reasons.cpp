@@ -62,11 +62,22 @@ class Reasoner {
                  need == 1 ? "somebody" : format("{} people", need), given_.skill, op_.skilled.size()));
     }
     std::vector<Minute> stretches;
+    Level together(0);
     for (int p : op_.skilled) {
       const Person& person = *model_.people[static_cast<std::size_t>(p)];
-      stretches.push_back(longest(given_.pausable ? person.shifts : without(person.shifts, person.breaks)));
+      const Calendar there = given_.pausable ? person.shifts : without(person.shifts, person.breaks);
+      for (const Span& span : there) together.add(span, 1);
+      stretches.push_back(longest(there));
     }
     std::sort(stretches.rbegin(), stretches.rend());
+    const Minute at_once = together.longest_run(given_.people, model_.problem.horizon);
+    if (stretches[need - 1] >= op_.length && at_once < op_.length) {
+      return unplaced(
+          Obstacle::shift, given_.skill,
+          format("{} takes {} people for {}, and so many with the skill {} are there together for {} "
+                 "at most",
+                 given_.id, need, duration(op_.length), given_.skill, duration(at_once)));
+    }
     if (stretches[need - 1] >= op_.length) return std::nullopt;
     return unplaced(
         Obstacle::shift, given_.skill,

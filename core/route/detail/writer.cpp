@@ -5,6 +5,7 @@
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/route/detail/labour.h"
+#include "core/route/lifting.h"
 
 namespace dampward::route::detail {
 namespace {
@@ -23,6 +24,11 @@ Labour guessed(Range<Duration> time, int people = 1) {
 Labour by_line(std::size_t lines) {
   const double n = static_cast<double>(std::max<std::size_t>(lines, 1));
   return guessed(minutes(std::max(1.0, 0.5 * n), std::max(2.0, n), std::max(4.0, 2 * n)));
+}
+
+Labour with_people(Labour labour, int people) {
+  labour.people = std::max(labour.people, people);
+  return labour;
 }
 
 Labour with_time(Labour labour, const Range<Duration>& time) {
@@ -159,7 +165,9 @@ void Writer::cover() {
 
 void Writer::dry() {
   const equipment::Kind& kind = subject_.kind;
-  const Labour load = labour_of(kind, Operation::load), unload = labour_of(kind, Operation::unload);
+  const int carriers = carrying(kind, means_.shop.site).people;
+  const Labour load = with_people(labour_of(kind, Operation::load), carriers);
+  const Labour unload = with_people(labour_of(kind, Operation::unload), carriers);
   if (const auto* heat = std::get_if<Heat>(&facts_.drying)) {
     list_.add(StepCode::load, "Load the oven",
               "faces open, air between the units, a probe on the slowest lump", "oven", "load", load);
