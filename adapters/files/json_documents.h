@@ -17,6 +17,7 @@ struct Problem;
 namespace dampward::workbench {
 struct AirAnswer;
 struct BakeAnswer;
+struct WindowAnswer;
 struct ExposureReport;
 struct Leaflet;
 struct MixAnswer;
@@ -44,6 +45,7 @@ std::string mix_json(const workbench::MixAnswer& answer);
 std::string air_json(const workbench::AirAnswer& answer);
 std::string leaflet_json(const workbench::Leaflet& leaflet);
 std::string bake_json(const workbench::BakeAnswer& answer);
+std::string window_json(const workbench::WindowAnswer& answer);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

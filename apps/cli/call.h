@@ -25,7 +25,8 @@ struct Call {
   bool json = false;
   // Options of a question (mix, air, bake, window), by name without dashes and as written; absent: not given.
   std::map<std::string, std::string> asked;
-  std::string unit_word = "metric";  // --units as written
+  std::vector<std::string> surfaces;  // window --surface, each as written
+  std::string unit_word = "metric";   // --units as written
   UnitSystem units = UnitSystem::metric;
 };
 

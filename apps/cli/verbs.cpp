@@ -30,7 +30,8 @@ Answer answer(const Call& call) {
       {"start", start},   {"proofread", proofread}, {"plan", plan},
       {"note", note},     {"exposure", exposure},   {"solve", solve},
       {"verify", verify}, {"selfcheck", selfcheck}, {"mix", mix},
-      {"air", air},       {"leaflet", leaflet},     {"bake", bake}};
+      {"air", air},       {"leaflet", leaflet},     {"bake", bake},
+      {"window", window}};
   const auto verb = verbs.find(call.verb);
   DAMPWARD_PROMISE(verb != verbs.end(), "a call that was read names a known verb");
   return verb->second(call);

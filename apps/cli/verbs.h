@@ -20,6 +20,7 @@ Answer mix(const Call& call);
 Answer air(const Call& call);
 Answer leaflet(const Call& call);
 Answer bake(const Call& call);
+Answer window(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

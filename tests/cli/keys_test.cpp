@@ -121,6 +121,21 @@ std::vector<Json> bakes() {
                    "0.3 x 0.3 x 0.2 m", "--part", "pf_paper", "--thickness", "2 mm", "--air", "30 C 80 %"})};
 }
 
+std::vector<Json> windows() {
+  const auto surfaces = [](const char* air) {
+    return json_of({"window", "--surface", "shell 60 C 12 min", "--lacquer",
+                    "phenolic_tung_varnish_fungicidal", "--method", "brush", "--coat-time", "8 min", "--air",
+                    air});
+  };
+  const DemoShop demo, quick;
+  quick.replace("materials.toml",
+                "flash = { hand_gun = \"15..18..20 min\", power_gun = \"15..18..20 min\", brush = "
+                "\"20..25..30 min\" }",
+                "flash = { hand_gun = \"4 min\", power_gun = \"4 min\", brush = \"4 min\" }");
+  return {json_of({"window", demo.folder()}), json_of({"window", quick.folder(), "--air", "32 C 85 %"}),
+          surfaces("30 C 70 %"), surfaces("34 C 95 %")};
+}
+
 // Ways of asking that between them show every key, the reasons of unknown values too.
 std::vector<Json> plans() {
   std::vector<Json> documents;
@@ -241,13 +256,13 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "leaflet",
-                              "exposure", "solve", "verify", "selfcheck"}) {
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window",
+                              "leaflet", "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 13);
+  CHECK(page.size() == 14);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -291,6 +306,10 @@ TEST_CASE("air prints the keys of its table and no others") {
 
 TEST_CASE("bake prints the keys of its table and no others") {
   compare(keys_of_the_page()["bake"], bakes());
+}
+
+TEST_CASE("window prints the keys of its table and no others") {
+  compare(keys_of_the_page()["window"], windows());
 }
 
 TEST_CASE("exposure prints the keys of its table and no others") {
@@ -352,6 +371,7 @@ TEST_CASE("an unknown value is null beside a reason") {
   for (const Json& document : plans()) unexplained(document, "", false, found);
   for (const Json& document : exposures()) unexplained(document, "", false, found);
   for (const Json& document : bakes()) unexplained(document, "", false, found);
+  for (const Json& document : windows()) unexplained(document, "", false, found);
   for (const Json& document : airs()) unexplained(document, "", false, found);
   for (const Json& document : mixes()) unexplained(document, "", false, found);
   for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);

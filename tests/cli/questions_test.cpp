@@ -63,6 +63,23 @@ TEST_CASE("a load nobody may heat, or that no oven holds, is no success and says
              "without a shop folder"));
 }
 
+TEST_CASE("a surface that cannot be read is told how one looks, and an unknown unit which are near") {
+  CHECK(says(complaint({"window", "--surface", "60 C shell"}), "shell 60 C 12 min"));
+  const std::string bare = complaint({"window"});
+  for (const char* option : {"--surface", "--method", "--coat-time", "--air", "--lacquer"})
+    CHECK(says(bare, option));
+  const DemoShop demo;
+  CHECK(says(complaint({"window", demo.folder(), "--unit", "TD-0108"}), "Did you mean \"TD-0107\""));
+  CHECK(says(complaint({"window", demo.folder(), "--air", "32 C"}), "32 C 85 %"));
+}
+
+TEST_CASE("air so damp that no unit has a window is no success, and every way out is told") {
+  const DemoShop demo;
+  const Run run = dampward_run({"window", demo.folder(), "--kind", "river_radio", "--air", "32 C 85 %"});
+  CHECK(run.exit_code == 3);
+  for (const char* part : {"NO WINDOW", "dried_air", "warm_cabinet"}) CHECK(says(run.out, part));
+}
+
 TEST_CASE("the answer in US units is the same answer") {
   const std::vector<std::string> metric = {"air",       "--room",    "4 x 3 x 2.5 m", "--fan",
                                            "30 m3/min", "--solvent", "xylene",        "--method",

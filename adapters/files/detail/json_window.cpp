@@ -10,6 +10,8 @@ Json minutes_or_null(const std::optional<Duration>& time) {
   return time ? Json(minutes(*time)) : Json(nullptr);
 }
 
+}  // namespace
+
 Json damp_back_json(const std::vector<workbench::DampBackIn>& parts) {
   Json all = Json::array();
   for (const workbench::DampBackIn& part : parts) {
@@ -22,8 +24,6 @@ Json damp_back_json(const std::vector<workbench::DampBackIn>& parts) {
   }
   return all;
 }
-
-}  // namespace
 
 Json window_json(const workbench::Window& window, const WallClock& clock) {
   const auto at = [&](Duration after) {

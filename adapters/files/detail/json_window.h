@@ -12,6 +12,9 @@ namespace dampward::files::detail {
 // One entry of a plan's `windows[]`.
 Json window_json(const workbench::Window& window, const WallClock& clock);
 
+// `damp_back[]` of a window.
+Json damp_back_json(const std::vector<workbench::DampBackIn>& parts);
+
 // `refused[].remedies[]`: what would make a window.
 Json remedies_json(const std::vector<workbench::WindowRemedy>& remedies);
 

@@ -14,6 +14,7 @@ void declare_mix(CLI::App& app, Call& call);
 void declare_air(CLI::App& app, Call& call);
 void declare_leaflet(CLI::App& app, Call& call);
 void declare_bake(CLI::App& app, Call& call);
+void declare_window(CLI::App& app, Call& call);
 
 // Options several verbs share.
 void add_json(CLI::App& verb, Call& call);
