@@ -18,6 +18,8 @@ else()
     endif()
     # Through pkg-config, because that names the compiled library; the CMake package is header-only and slow.
     pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
+    pkg_check_modules(cairo REQUIRED IMPORTED_TARGET cairo)  # home: adapters/pdf
+    pkg_check_modules(pangocairo REQUIRED IMPORTED_TARGET pangocairo)  # home: adapters/pdf
     find_package(nlohmann_json 3.11 REQUIRED)  # home: adapters/files
     find_package(date REQUIRED)  # home: adapters/files
     find_package(OpenSSL 3 REQUIRED COMPONENTS Crypto)  # home: adapters/files

@@ -17,6 +17,7 @@
 #include "core/quantity/range.h"
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
+#include "core/quantity/temperature_curve.h"
 #include "core/records/records.h"
 #include "workbench/mixed_pot.h"
 #include "workbench/rework.h"
@@ -93,6 +94,10 @@ struct Load {
   std::string recipe;                     // the same in words
   std::optional<StepDownHold> step_down;  // none: units leave hot
   std::vector<PartInOven> parts;
+  TemperatureCurve
+      slowest;  // what a thermometer amid its slowest unit reads, from closing the door; typical figures
+  Temperature holds_from;  // what it must read for the hold to start
+  TemperatureStep spread;  // place and thermostat, either way
   Instant starts, first_out, last_out;
   std::optional<double>
       wet_share;  // of the lower flammable limit, were one of its units put in fresh from the gun; none: nothing burns

@@ -19,7 +19,8 @@ struct Call {
   std::vector<std::string> what_if;  // plan --what-if, each as written
   std::string problem, answer;       // solve, verify: files; plan --problem, --answer: to be written
   std::string out;                   // plan --out: folder to be written
-  std::string at;                    // plan --at, note --at, as written
+  std::string paper = "a4", language = "en";  // plan --paper, --lang: of the sheets in it
+  std::string at;                             // plan --at, note --at, as written
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written
   bool example = false;                                            // start --example
   bool json = false;

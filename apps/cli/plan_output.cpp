@@ -6,6 +6,8 @@
 
 #include "adapters/files/sha256.h"
 #include "adapters/files/timetable_sheets.h"
+#include "adapters/pdf/pdf.h"
+#include "workbench/sheets.h"
 
 namespace dampward::cli {
 namespace {
@@ -21,9 +23,28 @@ std::string file_name(const std::string& id, std::set<std::string>& taken) {
   return name;
 }
 
+// A sheet carries the id of its own content and the start of the plan: what has not changed keeps both, and need not be printed anew.
+std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printing& printing) {
+  std::vector<files::OutFile> all;
+  const auto measure = pdf::measure();
+  const std::string start = iso_text(plan.from, plan.clock);
+  for (papers::OvenSheet& sheet : workbench::oven_sheets(plan)) {
+    const pdf::About about{printing.words("load", {sheet.load}) + ", " + printing.words("oven_sheet"),
+                           plan.from};
+    const auto drawn = [&] {
+      return pdf::pdf_of({papers::oven_sheet(sheet, printing.paper, printing.words, *measure)}, about);
+    };
+    std::string id = files::sha256_hex(drawn()).substr(0, 4);
+    std::transform(id.begin(), id.end(), id.begin(), [](unsigned char c) { return std::toupper(c); });
+    sheet.plan = printing.words("plan", {id, start.substr(0, 10) + " " + start.substr(11, 5)});
+    all.push_back({"oven_" + sheet.load + ".pdf", "oven sheet of load " + sheet.load, drawn()});
+  }
+  return all;
+}
+
 }  // namespace
 
-std::vector<files::OutFile> output_of(const workbench::Plan& plan) {
+std::vector<files::OutFile> output_of(const workbench::Plan& plan, const Printing& printing) {
   std::set<std::string> people;
   for (const auto& unit : plan.units) {
     for (const auto& step : unit.steps) {
@@ -33,6 +54,7 @@ std::vector<files::OutFile> output_of(const workbench::Plan& plan) {
   std::vector<files::OutFile> all = {
       {"timetable.csv", "every step, in order of time", files::timetable_csv(plan)},
       {"calendar.ics", "every step, as a calendar", files::calendar_text(plan, std::nullopt)}};
+  for (files::OutFile& sheet : sheets_of(plan, printing)) all.push_back(std::move(sheet));
   std::set<std::string> taken;
   for (const std::string& person : people) {
     all.push_back({"calendar_" + file_name(person, taken) + ".ics", "the day of " + person,

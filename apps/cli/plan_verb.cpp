@@ -3,6 +3,7 @@
 #include <cstdio>
 
 #include "adapters/files/json_documents.h"
+#include "adapters/files/messages.h"
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
@@ -79,10 +80,22 @@ Answer stopped(const Call& call) {
   return answer;
 }
 
+// Paper and language that were asked for.
+Result<Printing> printing_of(const Call& call) {
+  if (call.paper != "a4" && call.paper != "letter")
+    return Problem{{"command line"}, "--paper " + call.paper, "--paper a4 or --paper letter", ""};
+  const auto words = files::sheet_words(call.language);
+  if (!words) return words.problems();
+  return Printing{call.paper == "letter" ? papers::us_letter : papers::a4, *words};
+}
+
 // Writes the output folder where the call asks for one. An answer: it could not be written.
 std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, const TimetableTexts& texts) {
   if (call.out.empty()) return std::nullopt;
-  const auto problem = files::write_out_folder(call.out, stamp_of(plan, texts.answer), output_of(plan));
+  const auto printing = printing_of(call);
+  if (!printing) return faulty(call, printing.problems());
+  const auto problem =
+      files::write_out_folder(call.out, stamp_of(plan, texts.answer), output_of(plan, *printing));
   if (!problem) return std::nullopt;
   return faulty(call, {*problem});
 }
@@ -97,6 +110,7 @@ Answer plan(const Call& call) {
     options.from = parse_local_time(call.from);
     if (!options.from) return faulty(call, {not_a_time(call.from)});
   }
+  if (const auto printing = printing_of(call); !printing) return faulty(call, printing.problems());
   // Every fault of every file at once, daily records too.
   const files::Proof proof = files::proofread(call.folder);
   if (!proof.faults.empty()) return faulty(call, proof.faults);

@@ -2,6 +2,7 @@
 #include <libical/ical.h>
 
 #include <algorithm>
+#include <cstdio>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -45,6 +46,14 @@ std::vector<Event> events_of(const std::string& text) {
                       icaltime_as_timet(icalcomponent_get_dtend(event))});
   }
   return events;
+}
+
+std::string output_of_shell(const std::string& command) {
+  std::string text;
+  const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
+  REQUIRE(pipe != nullptr);
+  for (int c = std::fgetc(pipe.get()); c != EOF; c = std::fgetc(pipe.get())) text += static_cast<char>(c);
+  return text;
 }
 
 std::vector<std::vector<std::string>> rows_of(const std::string& csv) {
@@ -123,6 +132,49 @@ TEST_CASE(
   CHECK(manifest["format"] == "dampward output");
   CHECK(manifest["files"].size() + 1 == first.size());
   for (const Json& file : manifest["files"]) CHECK(first.at(file["name"]).size() == file["bytes"]);
+}
+
+TEST_CASE(
+    "every load has its sheet, in the paper and language asked for, and keeps it while nothing in it "
+    "changes") {
+  const DemoShop demo;
+  const ScratchFolder scratch;
+  const auto sheets = [&](const char* name, std::vector<std::string> more) {
+    const std::string out = (scratch.path() / name).string();
+    std::vector<std::string> asked = {"plan", demo.folder(), "--out", out};
+    asked.insert(asked.end(), more.begin(), more.end());
+    CHECK(dampward_run(asked).exit_code == 0);
+    return files_in(out);
+  };
+  const auto first = sheets("first", {});
+  const Json plan = only_document(dampward_run({"plan", demo.folder(), "--json"}));
+  for (const Json& load : plan["loads"]) {
+    const std::string id = load["id"], path = (scratch.path() / "first" / ("oven_" + id + ".pdf")).string();
+    const std::string text = output_of_shell("pdftotext -layout '" + path + "' -");
+    for (const Json& serial : load["units"]) CHECK(text.find(serial.get<std::string>()) != std::string::npos);
+    CHECK(text.find("explodes") != std::string::npos);
+    CHECK(text.find("limit") != std::string::npos);
+    CHECK(text.find(std::to_string(static_cast<int>(load["set_point_c"].get<double>()))) !=
+          std::string::npos);
+    CHECK(output_of_shell("pdfinfo '" + path + "'").find("Pages:           1") != std::string::npos);
+  }
+  // A unit of another load is put off: the first load's sheet stays as it was, to the byte.
+  const std::string late = plan["loads"].back()["units"][0];
+  std::vector<std::string> rows = demo.queue_rows();
+  std::erase_if(rows, [&](const std::string& row) { return row.starts_with(late); });
+  demo.write_queue(rows);
+  const auto second = sheets("second", {});
+  CHECK(first.at("oven_L1.pdf") == second.at("oven_L1.pdf"));
+  CHECK(first.at("calendar.ics") != second.at("calendar.ics"));
+  const auto letter = sheets("letter", {"--paper", "letter", "--lang", "es"});
+  CHECK(letter.at("oven_L1.pdf") != second.at("oven_L1.pdf"));
+  const std::string path = (scratch.path() / "letter/oven_L1.pdf").string();
+  CHECK(output_of_shell("pdfinfo '" + path + "'").find("612 x 792 pts") != std::string::npos);
+  CHECK(output_of_shell("pdftotext -layout '" + path + "' -").find("Hoja del horno") != std::string::npos);
+  CHECK(dampward_run({"plan", demo.folder(), "--out", (scratch.path() / "x").string(), "--lang", "xx"})
+            .exit_code == 2);
+  CHECK(dampward_run({"plan", demo.folder(), "--out", (scratch.path() / "x").string(), "--paper", "a5"})
+            .exit_code == 2);
 }
 
 TEST_CASE("an earlier output is replaced whole, and a folder with anything else in it is never touched") {

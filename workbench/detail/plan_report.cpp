@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/format.h"
+#include "core/drying/load_run.h"
 #include "core/drying/oven_model.h"
 #include "core/equipment/kind.h"
 #include "core/room_air/wet_work.h"
@@ -47,6 +48,15 @@ Instant start_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDra
 Instant end_of(const UnitDraft& unit, StepCode code, const std::vector<LoadDraft>& loads,
                const Placed& placed, Instant from) {
   return line::instant_of(placed.at(operation_id(unit, *step_of(unit, code), loads))->end, from);
+}
+
+// Of the kind whose heaviest lump comes last.
+TemperatureCurve slowest_of(const drying::BakePlan& bake) {
+  return std::max_element(bake.pieces.begin(), bake.pieces.end(),
+                          [](const drying::PieceBake& a, const drying::PieceBake& b) {
+                            return a.heavy_cooling.typical < b.heavy_cooling.typical;
+                          })
+      ->heavy;
 }
 
 // What one coat lays on the unit at most, all of it vapour in the oven's hottest air.
@@ -169,6 +179,9 @@ std::vector<Load> report_loads(const std::vector<LoadDraft>& loads, const std::v
       load.step_down = StepDownHold{down.set, down.takes, draft.held->at_most, down.humidity};
     }
     load.weakest_part = draft.bake.weakest_part;
+    load.slowest = slowest_of(draft.bake);
+    load.holds_from = draft.bake.set - draft.oven->evenness - drying::reached_within;
+    load.spread = draft.bake.excess.evenness + draft.bake.excess.swing;
     load.starts = line::instant_of(bake->second->start, from);
     for (const UnitDraft& unit : units) {
       if (unit.kind->cold || unit.load != i || !is_planned(unit, loads, placed)) continue;

@@ -30,9 +30,11 @@ void declare_plan(CLI::App& app, Call& call) {
                    "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
       ->type_name("PATH=VALUE")
       ->allow_extra_args(false);
-  plan->add_option("--out", call.out,
-                   "write the timetable as a calendar for each person and as CSV into that folder")
+  plan->add_option("--out", call.out, "write sheets for the ovens, calendars and CSV into that folder")
       ->type_name("PLACE");
+  plan->add_option("--paper", call.paper, "a4 (default) or letter")->type_name("a4|letter");
+  plan->add_option("--lang", call.language, "of the sheets: en (default), es, fr or id")
+      ->type_name("LANGUAGE");
   plan->add_option("--problem", call.problem, "write the timetable problem there, as JSON")
       ->type_name("FILE");
   plan->add_option("--answer", call.answer, "write the timetable itself there, as JSON")->type_name("FILE");
