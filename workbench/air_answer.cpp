@@ -112,8 +112,8 @@ void breathe(AirAnswer& answer, const AirQuestion& question, const PaintShop& pa
   } else {
     answer.respirator.reason = "no fresh air comes in, so the vapour only rises";
   }
-  answer.exposure_room = room_air::mixture_index(paint.worst_for_people, steady.value_or(answer.in_the_room));
-  if (answer.exposure_room) *answer.exposure_room /= paint.limit_factor;
+  answer.exposure_room = for_a_long_day(
+      room_air::mixture_index(paint.worst_for_people, steady.value_or(answer.in_the_room)), paint);
   if (answer.exposure_index) answer.exposure_day = *answer.exposure_index * (answer.at_it / working_day);
   answer.people_safe = answer.respirator.verdict == room_air::RespiratorChoice::Verdict::none_needed;
   answer.highest_use = highest_use(answer, paint.worst_for_people);

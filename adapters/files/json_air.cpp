@@ -16,7 +16,7 @@ constexpr Word<Verdict> verdict_words[] = {
     {"none_needed", Verdict::none_needed}, {"wear", Verdict::wear}, {"refuse", Verdict::refuse}};
 
 constexpr const char* burns_not = "nothing in it burns";
-constexpr const char* no_limit = "some solvent has no exposure limit";
+constexpr const char* no_limit = "some solvent has no exposure limit, or the day leaves no rest";
 
 template <class T, class Tell>
 Json or_null(const std::optional<T>& value, const Tell& tell) {

@@ -173,7 +173,8 @@ Json room_json(const workbench::RoomAir& room, const Plan& plan) {
   }
   if (!room.purge) json["purge_min_reason"] = "no fresh air comes in, or nothing in the lacquer burns";
   if (!room.exposure_index)
-    json["exposure_index_reason"] = "nothing is coated, or some solvent has no exposure limit";
+    json["exposure_index_reason"] =
+        "nothing is coated, some solvent has no exposure limit, or the day leaves no rest";
   if (!room.fan_people) json["reason"] = "some solvent has no exposure limit: no air is known to be enough";
   return json;
 }

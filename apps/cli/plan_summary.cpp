@@ -184,16 +184,49 @@ Part air_part(const Plan& plan, const UnitText& units) {
   return part;
 }
 
-// What the log moved: units thrown back first, then the steps in order of time.
+// A unit's steps that moved: the first of them stands for those that move along.
+struct MovedUnit {
+  const workbench::MovedStep* first = nullptr;
+  std::size_t steps = 0;
+  bool late = false;
+};
+
+// Late ones first, then in order of time.
+std::vector<MovedUnit> moved_units(const Plan& plan) {
+  std::vector<MovedUnit> units;
+  for (const workbench::MovedStep& step : plan.moved) {
+    auto unit = std::find_if(units.begin(), units.end(),
+                             [&](const MovedUnit& u) { return u.first->unit == step.unit; });
+    if (unit == units.end()) {
+      const auto planned = std::find_if(plan.units.begin(), plan.units.end(),
+                                        [&](const workbench::UnitPlan& u) { return u.unit == step.unit; });
+      units.push_back({&step, 0, planned != plan.units.end() && is_late(*planned)});
+      unit = std::prev(units.end());
+    }
+    ++unit->steps;
+  }
+  std::stable_sort(units.begin(), units.end(),
+                   [](const MovedUnit& a, const MovedUnit& b) { return a.late > b.late; });
+  return units;
+}
+
+std::string moved_words(const MovedUnit& unit, const Plan& plan) {
+  const workbench::MovedStep& step = *unit.first;
+  const std::string steps = unit.steps == 1 ? "" : format(" ({} steps)", unit.steps);
+  return format(" {}{}: from {} instead of {}{}. {}", step.unit.text, unit.late ? ", late" : "",
+                day_and_clock(step.now, plan.clock), day_and_clock(step.was, plan.clock), steps, step.why);
+}
+
+// What the log moved: units thrown back first, then a line for each unit that moved.
 Part log_part(const Plan& plan, const UnitText& units) {
   if (!plan.at) return {};
-  Part part{
-      format("PLANNED ON FROM {} {}  ({} steps moved, {} units thrown back)", date_text(*plan.at, plan.clock),
-             clock_text(plan.clock.local(*plan.at)), plan.moved.size(), plan.rework.size()),
-      {},
-      3,
-      false,
-      1};
+  const std::vector<MovedUnit> moved = moved_units(plan);
+  Part part{format("PLANNED ON FROM {} {}  ({} units moved, {} thrown back)", date_text(*plan.at, plan.clock),
+                   clock_text(plan.clock.local(*plan.at)), moved.size(), plan.rework.size()),
+            {},
+            3,
+            false,
+            1};
   for (const auto& rework : plan.rework) {
     const auto& way = rework.ways[rework.chosen];
     part.entries.push_back(
@@ -201,12 +234,7 @@ Part log_part(const Plan& plan, const UnitText& units) {
                                       fixed(way.added.in(hour), 1), fixed(way.crew.in(minute), 0))),
                 page_width, 3));
   }
-  for (const auto& step : plan.moved) {
-    part.entries.push_back(
-        wrapped(format(" {} {}: {} instead of {}. {}", step.unit.text, step.step,
-                       day_and_clock(step.now, plan.clock), day_and_clock(step.was, plan.clock), step.why),
-                page_width, 3));
-  }
+  for (const MovedUnit& unit : moved) part.entries.push_back(wrapped(moved_words(unit, plan), page_width, 3));
   if (part.entries.empty()) part.entries.push_back({" Nothing moved."});
   return part;
 }

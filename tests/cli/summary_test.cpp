@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <set>
+
 #include <algorithm>
 #include <sstream>
 
@@ -144,4 +146,18 @@ TEST_CASE("standard output holds only the answer, progress goes to standard erro
   CHECK(says(watched.err, "..."));
   CHECK(watched.out == piped.out);
   (void)only_document(watched);
+}
+
+TEST_CASE("a delay is told once for each unit it moves, the late ones first") {
+  const DemoShop demo;
+  dampward_run({"note", demo.folder(), "--kind", "step_started", "--unit", "TD-0311", "--step",
+                "r1.make_safe", "--by", "technician", "--at", "2027-02-01 07:20"});
+  const std::vector<std::string> at = {"--at", "2027-02-01 07:25"};
+  const Json plan = only_document(dampward_run({"plan", demo.folder(), at[0], at[1], "--json"}));
+  std::set<std::string> units;
+  for (const Json& step : plan["moved"]) units.insert(step["unit"]);
+  REQUIRE(plan["moved"].size() > units.size());
+  const std::string page = dampward_run({"plan", demo.folder(), at[0], at[1]}).out;
+  CHECK(page.find("(" + std::to_string(units.size()) + " units moved, 0 thrown back)") != std::string::npos);
+  CHECK(page.find(" steps). ") != std::string::npos);
 }

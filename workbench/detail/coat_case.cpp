@@ -187,6 +187,11 @@ Result<PaintShop> paint_shop(const Workshop& workshop, room_air::AirState air) {
   return paint;
 }
 
+std::optional<double> for_a_long_day(std::optional<double> index, const PaintShop& paint) {
+  if (!index || paint.limit_factor <= 0) return std::nullopt;
+  return *index / paint.limit_factor;
+}
+
 std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::NearZone& zone,
                                           const PaintShop& paint) {
   if (!paint.vapour) return std::nullopt;
@@ -195,8 +200,7 @@ std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::Ne
   if (!room) return std::nullopt;
   const VapourShare there = VapourShare::fraction(
       std::min(1.0, room->fraction() + room_air::steady_excess(zone, source).fraction()));
-  auto index = room_air::mixture_index(paint.worst_for_people, there);
-  if (index) *index /= paint.limit_factor;
+  const auto index = for_a_long_day(room_air::mixture_index(paint.worst_for_people, there), paint);
   return AirAtTheGun{there, index,
                      room_air::choose_respirator(paint.worst_for_people, there, paint.lacquer->isocyanate,
                                                  paint.limit_factor)};

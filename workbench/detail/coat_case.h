@@ -74,6 +74,9 @@ struct AirAtTheGun {
       exposure_index;  // Σ C/L without respirator, for the longest shift; none: some part has no limit
   room_air::RespiratorChoice respirator;
 };
+// An index over limits shortened for the longest shift; none: not known, or a day that leaves no rest.
+std::optional<double> for_a_long_day(std::optional<double> index, const PaintShop& paint);
+
 // None: the place has no fresh air, so the vapour only rises; or nothing in it burns or counts as solvent (water only).
 std::optional<AirAtTheGun> air_at_the_gun(MassFlow volatiles, const room_air::NearZone& zone,
                                           const PaintShop& paint);
