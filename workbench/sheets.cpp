@@ -42,7 +42,36 @@ std::vector<papers::OvenSheet::Out> ways_out(const Load& load, const Plan& plan)
   return units;
 }
 
+// What the plan's stock calls an item; its id where the stock does not list it.
+std::string item_name(const Plan& plan, const std::string& item) {
+  const auto need =
+      std::find_if(plan.stock.begin(), plan.stock.end(), [&](const StockNeed& n) { return n.item == item; });
+  return need == plan.stock.end() ? item : need->name;
+}
+
 }  // namespace
+
+std::vector<papers::MixingSheet> mixing_sheets(const Plan& plan) {
+  std::vector<papers::MixingSheet> sheets;
+  for (const MixedPot& pot : plan.mixing) {
+    papers::MixingSheet sheet;
+    sheet.pot = pot.id;
+    sheet.shop = plan.shop;
+    sheet.lacquer = plan.lacquer_name;
+    sheet.brushed = pot.method == materials::Method::brush;
+    for (const UnitId& unit : pot.units) sheet.units.push_back(unit.text);
+    sheet.ready = pot.ready;
+    sheet.thinner_parts = pot.thinner_parts;
+    for (const PotShare& share : pot.lots)
+      sheet.takes.push_back({item_name(plan, share.item), share.lot.text, share.amount});
+    sheet.missing = pot.missing;
+    sheet.mix = pot.mix;
+    sheet.use_by = pot.use_by;
+    sheet.clock = plan.clock;
+    sheets.push_back(std::move(sheet));
+  }
+  return sheets;
+}
 
 std::vector<papers::OvenSheet> oven_sheets(const Plan& plan) {
   std::vector<papers::OvenSheet> sheets;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <memory>
 #include <set>
 
 #include "adapters/files/sha256.h"
@@ -24,21 +25,40 @@ std::string file_name(const std::string& id, std::set<std::string>& taken) {
 }
 
 // A sheet carries the id of its own content and the start of the plan: what has not changed keeps both, and need not be printed anew.
+class Press {
+ public:
+  Press(const workbench::Plan& plan, const Printing& printing) : plan_(plan), printing_(printing) {}
+
+  // The sheet as `drawn` draws it, its foot filled in.
+  template <class Sheet, class Draw>
+  files::OutFile print(Sheet sheet, const std::string& name, const std::string& title,
+                       const Draw& drawn) const {
+    const auto bytes = [&] {
+      return pdf::pdf_of({drawn(sheet, printing_.paper, printing_.words, *measure_)}, {title, plan_.from});
+    };
+    std::string id = files::sha256_hex(bytes()).substr(0, 4);
+    std::transform(id.begin(), id.end(), id.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    const std::string start = iso_text(plan_.from, plan_.clock);
+    sheet.plan = printing_.words("plan", {id, start.substr(0, 10) + " " + start.substr(11, 5)});
+    return {name, title, bytes()};
+  }
+
+ private:
+  const workbench::Plan& plan_;
+  const Printing& printing_;
+  std::unique_ptr<papers::Measure> measure_ = pdf::measure();
+};
+
 std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printing& printing) {
   std::vector<files::OutFile> all;
-  const auto measure = pdf::measure();
-  const std::string start = iso_text(plan.from, plan.clock);
-  for (papers::OvenSheet& sheet : workbench::oven_sheets(plan)) {
-    const pdf::About about{printing.words("load", {sheet.load}) + ", " + printing.words("oven_sheet"),
-                           plan.from};
-    const auto drawn = [&] {
-      return pdf::pdf_of({papers::oven_sheet(sheet, printing.paper, printing.words, *measure)}, about);
-    };
-    std::string id = files::sha256_hex(drawn()).substr(0, 4);
-    std::transform(id.begin(), id.end(), id.begin(), [](unsigned char c) { return std::toupper(c); });
-    sheet.plan = printing.words("plan", {id, start.substr(0, 10) + " " + start.substr(11, 5)});
-    all.push_back({"oven_" + sheet.load + ".pdf", "oven sheet of load " + sheet.load, drawn()});
-  }
+  const Press press(plan, printing);
+  for (const papers::OvenSheet& sheet : workbench::oven_sheets(plan))
+    all.push_back(press.print(sheet, "oven_" + sheet.load + ".pdf", "oven sheet of load " + sheet.load,
+                              papers::oven_sheet));
+  for (const papers::MixingSheet& sheet : workbench::mixing_sheets(plan))
+    all.push_back(press.print(sheet, "mixing_" + sheet.pot + ".pdf", "mixing sheet of pot " + sheet.pot,
+                              papers::mixing_sheet));
   return all;
 }
 

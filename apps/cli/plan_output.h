@@ -16,7 +16,7 @@ struct Printing {
   papers::Words words;
 };
 
-// The files of a plan: a sheet for each oven load, a calendar of everything and one for each person who has a hand in it, and the
+// The files of a plan: a sheet for each oven load and each pot, a calendar of everything and one for each person who has a hand in it, and the
 // whole as CSV. The same plan gives the same files, and a load that has not changed the same sheet.
 std::vector<files::OutFile> output_of(const workbench::Plan& plan, const Printing& printing);
 

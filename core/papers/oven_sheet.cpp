@@ -75,9 +75,10 @@ class Drawing {
   }
 
   double head_and_moments() {
+    const Date day(std::chrono::floor<std::chrono::days>(sheet_.clock.local(sheet_.in)));
     const double waterline =
-        head(pen_, {words_("oven_sheet"), sheet_.shop, words_("load", {sheet_.load}), sheet_.oven,
-                    words_("weakest_sets_it", {sheet_.weakest + ", " + sheet_.weakest_unit}),
+        head(pen_, {words_("oven_sheet") + " " + iso_text(day), sheet_.shop, words_("load", {sheet_.load}),
+                    sheet_.oven, words_("weakest_sets_it", {sheet_.weakest + ", " + sheet_.weakest_unit}),
                     words_("set_point"), at_most(sheet_.set), "°C"});
     std::vector<Moment> moments = {
         {words_("door_shut"), clock(sheet_.in)},

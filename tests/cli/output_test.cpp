@@ -158,6 +158,14 @@ TEST_CASE(
           std::string::npos);
     CHECK(output_of_shell("pdfinfo '" + path + "'").find("Pages:           1") != std::string::npos);
   }
+  for (const Json& pot : plan["mixing"]) {
+    const std::string path =
+        (scratch.path() / "first" / ("mixing_" + pot["pot"].get<std::string>() + ".pdf")).string();
+    const std::string text = output_of_shell("pdftotext -layout '" + path + "' -");
+    for (const Json& lot : pot["lots"]) CHECK(text.find(lot["lot"].get<std::string>()) != std::string::npos);
+    for (const Json& serial : pot["units"]) CHECK(text.find(serial.get<std::string>()) != std::string::npos);
+    CHECK(text.find(pot["mix_at"].get<std::string>().substr(11, 5)) != std::string::npos);
+  }
   // A unit of another load is put off: the first load's sheet stays as it was, to the byte.
   const std::string late = plan["loads"].back()["units"][0];
   std::vector<std::string> rows = demo.queue_rows();

@@ -7,17 +7,13 @@
 
 #include "adapters/files/messages.h"
 #include "adapters/pdf/pdf.h"
-#include "core/papers/pen.h"
+#include "tests/pdf/page_boxes.h"
 
 using namespace dampward;
 using namespace dampward::papers;
+using namespace dampward::papers::test;
 
 namespace {
-
-struct Box {
-  double left, right, top, bottom;
-  std::string text;
-};
 
 // A load of some units that warms to 50 °C in an hour and a half and stays there.
 OvenSheet sheet_of(int units, const std::string& serial, const std::string& name, Duration hold) {
@@ -48,50 +44,6 @@ OvenSheet sheet_of(int units, const std::string& serial, const std::string& name
   sheet.stays_damp = "winding of the mains transformer, coil formers and tag strips";
   sheet.plan = "plan 7C2F   2027-02-01 07:00";
   return sheet;
-}
-
-std::string joined(const Runs& runs) {
-  std::string text;
-  for (const Run& run : runs) text += run.text;
-  return text;
-}
-
-// Where every text of the page stands, by the fonts themselves.
-std::vector<Box> boxes_of(const Page& page, const Measure& measure) {
-  std::vector<Box> boxes;
-  for (const Mark& mark : page.marks) {
-    const auto* text = std::get_if<Text>(&mark);
-    if (text == nullptr) continue;
-    const double capitals = 0.26 * text->type.points;
-    const int lines = text->width > 0 ? measure.lines(text->runs, text->type, text->width) : 1;
-    const double whole = measure.width(text->runs, text->type);
-    const double width = text->width > 0 ? std::min(whole, text->width) : whole;
-    const double share = text->side == Side::left ? 0 : text->side == Side::middle ? 0.5 : 1;
-    boxes.push_back({text->x - share * width, text->x + (1 - share) * width, text->y - capitals,
-                     text->y + (lines - 1) * lead(text->type.points), joined(text->runs)});
-  }
-  return boxes;
-}
-
-bool overlap(const Box& a, const Box& b) {
-  constexpr double touch = 0.2;
-  return a.left < b.right - touch && b.left < a.right - touch && a.top < b.bottom - touch &&
-         b.top < a.bottom - touch;
-}
-
-void check_page(const Page& page, const Measure& measure, bool within_margin = true) {
-  const std::vector<Box> boxes = boxes_of(page, measure);
-  for (std::size_t i = 0; i < boxes.size(); ++i) {
-    INFO(boxes[i].text);
-    CHECK(boxes[i].left >= left_edge - 8);
-    if (within_margin) CHECK(boxes[i].right <= page.paper.width - 7);
-    CHECK(boxes[i].top >= 7);
-    CHECK(boxes[i].bottom <= page.paper.height - 4);
-    for (std::size_t j = i + 1; j < boxes.size(); ++j) {
-      INFO(boxes[j].text);
-      CHECK_FALSE(overlap(boxes[i], boxes[j]));
-    }
-  }
 }
 
 }  // namespace
