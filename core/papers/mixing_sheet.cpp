@@ -73,24 +73,28 @@ class Drawing {
     return y + pen_.caution(left_edge, y, room, words_("mask_and_gloves"));
   }
 
+  // Many lots stand closer; a tick is never under 7 mm.
   double row(double y, const MixingSheet::Take& take) {
+    const bool close = sheet_.takes.size() > 4;
+    const double tick = close ? 7 : 8, base = close ? 6.2 : 7.5;
     pen_.line(left_edge, y, left_edge + 25, y, thick, Ink::petrol);
     pen_.line(left_edge + 25, y, right_edge, y, hair);
     const Jug told = jug(take.amount);
-    pen_.text(left_edge, y + 8.5, figure(told.amount, told.unit), {value_size, 700});
+    pen_.text(left_edge, y + base + 0.8, figure(told.amount, told.unit), {value_size, 700});
     constexpr double words = 50, room = hand - 4 - words;
     const std::string lot = words_("lot", {take.lot});
     const double beside = words + pen_.width_of(take.item, does) + 4;
     const bool one_line = beside + pen_.width_of(lot, small) < words + room;
-    double end = y + 7.5 + pen_.text(words, y + 7.5, take.item, does, Side::left, room);
+    double end = y + base + pen_.text(words, y + base, take.item, does, Side::left, room);
     if (one_line)
-      pen_.text(beside, y + 7.5, lot, small);
+      pen_.text(beside, y + base, lot, small);
     else
       end += pen_.text(words, end, lot, small, Side::left, room);
-    pen_.box(hand, y + 2.5, 34, 8.6, hair);
-    pen_.text(hand + 32.5, y + 8.6, told.unit, small, Side::right);
-    pen_.box(right_edge - 8, y + 2.8, 8, 8, 0.4);
-    return std::max(end, y + 13);
+    const double top = y + (close ? 1.2 : 2.5);
+    pen_.box(hand, top, 34, tick, hair);
+    pen_.text(hand + 32.5, top + 5.4, told.unit, small, Side::right);
+    pen_.box(right_edge - tick, top, tick, tick, 0.4);
+    return std::max(one_line ? y + base + 1.5 : end, top + tick + (close ? 1.2 : 2.5));
   }
 
   double lots(double y) {

@@ -20,9 +20,8 @@ MixingSheet sheet_of(int units, int lots) {
   sheet.ready = {0.8 * litre, 1.231 * litre, 2.5 * litre};
   sheet.thinner_parts = 0.5;
   for (int i = 0; i < lots; ++i)
-    sheet.takes.push_back(
-        {i == 0 ? "fungicidal phenolic varnish" : "slow thinner for damp weather, from the lower shelf",
-         "V-26-03" + std::to_string(i), (0.0421 + 0.4 * i) * litre});
+    sheet.takes.push_back({i == 0 ? "fungicidal phenolic varnish" : "slow thinner for damp weather",
+                           "V-26-03" + std::to_string(i), (0.0421 + 0.4 * i) * litre});
   sheet.missing = 0.3 * litre;
   sheet.mix = Instant(std::chrono::hours(450'000));
   sheet.use_by = sheet.mix + std::chrono::hours(24) - std::chrono::hours(450'000 % 24);
@@ -44,7 +43,7 @@ TEST_CASE(
   for (const std::string& language : files::sheet_languages()) {
     const Words words = files::sheet_words(language).value();
     for (const Paper& paper : {a4, us_letter}) {
-      for (const int lots : {1, 2, 4}) {
+      for (const int lots : {1, 2, 4, 6}) {
         INFO(language << " " << paper.width << " " << lots);
         check_page(mixing_sheet(sheet_of(3 * lots, lots), paper, words, *measure), *measure);
       }
