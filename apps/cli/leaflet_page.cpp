@@ -69,7 +69,7 @@ void say_drying(AnswerPage& page, const Leaflet& leaflet, const UnitText& units)
                units.temperature(drying.reading_low), units.setting(drying.reading_high),
                units.setting(drying.never_above), drying.weakest));
   }
-  page.say(format(" - Leave it in for {}{}.", from_to(drying.usual, drying.safe, units),
+  page.say(format(" - Leave it in from {}{}.", from_to(drying.usual, drying.safe, units),
                   drying.sunny_days > 0 ? format(" of sun: {} sunny days to be sure", drying.sunny_days)
                                         : std::string("; the longer to be sure")));
   for (const std::string& damp : drying.stays_damp) page.say(" - " + damp);

@@ -12,7 +12,8 @@ void declare_leaflet(CLI::App& app, Call& call) {
       "inside of the box, e.g. \"60 x 40 x 40 cm\" (default: made for the set)");
   ask(*leaflet, call, "air", "TEMPERATURE", "of the days to come, e.g. \"30 °C\" (the default)");
   ask(*leaflet, call, "humidity", "SHARE", "of that air, e.g. \"80 %\" (the default)");
-  ask(*leaflet, call, "lacquer", "LACQUER", "a shipped family meant for the brush (default: alkyd_varnish)");
+  ask(*leaflet, call, "lacquer", "LACQUER",
+      "a shipped family meant for the brush (default: phenolic_tung_varnish_fungicidal)");
   add_units(*leaflet, call);
   add_json(*leaflet, call);
 }
