@@ -17,6 +17,7 @@ struct Problem;
 namespace dampward::workbench {
 struct AirAnswer;
 struct BakeAnswer;
+struct WallCharts;
 struct WindowAnswer;
 struct ExposureReport;
 struct Leaflet;
@@ -46,6 +47,7 @@ std::string air_json(const workbench::AirAnswer& answer);
 std::string leaflet_json(const workbench::Leaflet& leaflet);
 std::string bake_json(const workbench::BakeAnswer& answer);
 std::string window_json(const workbench::WindowAnswer& answer);
+std::string charts_json(const workbench::WallCharts& charts);
 std::string exposure_json(const workbench::ExposureReport& report);
 std::string selfcheck_json(const workbench::SelfCheck& check);
 // What came of a timetable problem, without the placements: those are in the answer's own file.

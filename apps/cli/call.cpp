@@ -88,6 +88,7 @@ Reading read_call(const std::vector<std::string>& arguments) {
   declare_leaflet(app, call);
   declare_bake(app, call);
   declare_window(app, call);
+  declare_charts(app, call);
 
   // CLI11 takes its arguments from the back.
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());

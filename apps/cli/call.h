@@ -14,13 +14,13 @@ namespace dampward::cli {
 struct Call {
   std::string verb;
   std::string folder;                // start, proofread, plan, note; exposure and the questions (or empty)
-  std::string weather;               // exposure --weather
+  std::string weather;               // exposure --weather, charts --weather
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
   std::string problem, answer;       // solve, verify: files; plan --problem, --answer: to be written
-  std::string out;                   // plan --out: folder to be written
-  std::string paper = "a4", language = "en";  // plan --paper, --lang: of the sheets in it
-  std::string at;                             // plan --at, note --at, as written
+  std::string out;                   // plan --out, charts --out: folder to be written
+  std::string paper = "a4", language = "en";                       // --paper, --lang: of the pages in it
+  std::string at;                                                  // plan --at, note --at, as written
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written
   bool example = false;                                            // start --example
   bool json = false;

@@ -1,20 +1,13 @@
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
 #include "adapters/files/out_folder.h"
-#include "core/papers/words.h"
+#include "apps/cli/printing.h"
 #include "workbench/plan.h"
 
 namespace dampward::cli {
-
-// How its sheets are printed.
-struct Printing {
-  papers::Paper paper;
-  papers::Words words;
-};
 
 // The files of a plan: a sheet for each oven load and each pot, a calendar of everything and one for each person who has a hand in it, and the
 // whole as CSV. The same plan gives the same files, and a load that has not changed the same sheet.

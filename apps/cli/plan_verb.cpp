@@ -3,7 +3,6 @@
 #include <cstdio>
 
 #include "adapters/files/json_documents.h"
-#include "adapters/files/messages.h"
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
@@ -78,15 +77,6 @@ Answer stopped(const Call& call) {
   if (call.json)
     answer.out = files::faults_json({{{"command line"}, "Ctrl-C", "time to finish", "Plan again."}});
   return answer;
-}
-
-// Paper and language that were asked for.
-Result<Printing> printing_of(const Call& call) {
-  if (call.paper != "a4" && call.paper != "letter")
-    return Problem{{"command line"}, "--paper " + call.paper, "--paper a4 or --paper letter", ""};
-  const auto words = files::sheet_words(call.language);
-  if (!words) return words.problems();
-  return Printing{call.paper == "letter" ? papers::us_letter : papers::a4, *words};
 }
 
 // Writes the output folder where the call asks for one. An answer: it could not be written.

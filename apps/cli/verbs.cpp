@@ -31,7 +31,7 @@ Answer answer(const Call& call) {
       {"note", note},     {"exposure", exposure},   {"solve", solve},
       {"verify", verify}, {"selfcheck", selfcheck}, {"mix", mix},
       {"air", air},       {"leaflet", leaflet},     {"bake", bake},
-      {"window", window}};
+      {"window", window}, {"charts", charts}};
   const auto verb = verbs.find(call.verb);
   DAMPWARD_PROMISE(verb != verbs.end(), "a call that was read names a known verb");
   return verb->second(call);

@@ -21,6 +21,7 @@ Answer air(const Call& call);
 Answer leaflet(const Call& call);
 Answer bake(const Call& call);
 Answer window(const Call& call);
+Answer charts(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

@@ -257,12 +257,12 @@ std::vector<Json> faulty_answers() {
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
   for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window",
-                              "leaflet", "exposure", "solve", "verify", "selfcheck"}) {
+                              "leaflet", "charts", "exposure", "solve", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 14);
+  CHECK(page.size() == 15);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -288,6 +288,31 @@ TEST_CASE("leaflet prints the keys of its table and no others") {
     documents.push_back(json_of({"leaflet", "--kind", "handheld_set", "--heat", "dry_box", "--lacquer",
                                  lacquer, "--humidity", "60 %"}));
   compare(keys_of_the_page()["leaflet"], documents);
+}
+
+namespace {
+
+std::vector<Json> wall_charts() {
+  const DemoShop demo;
+  const std::string weather = demo.path("weather.epw").string();
+  std::vector<Json> documents = {json_of({"charts", demo.folder()})};
+  // Without a shop; a lacquer of which nobody knows what is in it; one for the brush alone where there is only a gun.
+  for (const char* lacquer : {"acrylic_solvent", "wax_brush_compound", "polyurethane_one_part"})
+    documents.push_back(json_of({"charts", "--weather", weather, "--lacquer", lacquer}));
+  const std::string spray = demo.text("spray.toml");
+  demo.write("spray.toml", spray.substr(0, spray.find("[guns.brush]")));
+  documents.push_back(json_of({"charts", demo.folder(), "--lacquer", "wax_brush_compound"}));
+  // Air so dry that no clock runs.
+  demo.write("dry.epw", weather_with({{6, "28.0"}, {7, "16.0"}, {8, "48"}}));
+  documents.push_back(json_of({"charts", "--weather", demo.path("dry.epw").string(), "--lacquer",
+                               "phenolic_tung_varnish_fungicidal"}));
+  return documents;
+}
+
+}  // namespace
+
+TEST_CASE("charts prints the keys of its table and no others") {
+  compare(keys_of_the_page()["charts"], wall_charts());
 }
 
 TEST_CASE("note prints the keys of its table and no others") {
@@ -374,6 +399,7 @@ TEST_CASE("an unknown value is null beside a reason") {
   for (const Json& document : windows()) unexplained(document, "", false, found);
   for (const Json& document : airs()) unexplained(document, "", false, found);
   for (const Json& document : mixes()) unexplained(document, "", false, found);
+  for (const Json& document : wall_charts()) unexplained(document, "", false, found);
   for (const std::string& key : found) FAIL_CHECK("null without a reason: " << key);
 }
 

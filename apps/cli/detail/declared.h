@@ -15,6 +15,7 @@ void declare_air(CLI::App& app, Call& call);
 void declare_leaflet(CLI::App& app, Call& call);
 void declare_bake(CLI::App& app, Call& call);
 void declare_window(CLI::App& app, Call& call);
+void declare_charts(CLI::App& app, Call& call);
 
 // Options several verbs share.
 void add_json(CLI::App& verb, Call& call);
