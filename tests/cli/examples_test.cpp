@@ -1,65 +1,34 @@
 #include <doctest/doctest.h>
 
-#include <map>
 #include <regex>
 #include <set>
 #include <sstream>
 
 #include "tests/cli/demo_shop.h"
+#include "tests/cli/page.h"
+#include "tests/cli/page_run.h"
 #include "tests/cli/program.h"
 
 // Every example of docs/cli.md, run in an empty folder in the order of the page, as a reader would.
 
 namespace {
 
-using Words = std::vector<std::string>;
-
-// The words of a line as a shell would split it: blanks part them, quotes of both sorts hold them together.
-Words words_of(const std::string& line) {
-  Words words;
-  std::string word;
-  bool begun = false;
-  char quote = 0;
-  for (const char c : line) {
-    if (quote != 0 ? c == quote : c == '"' || c == '\'') {
-      quote = quote != 0 ? 0 : c;
-      begun = true;
-    } else if (c == ' ' && quote == 0) {
-      if (begun) words.push_back(word);
-      word.clear();
-      begun = false;
-    } else {
-      word += c;
-      begun = true;
-    }
-  }
-  if (begun) words.push_back(word);
-  return words;
-}
-
-// The lines of the page's blocks marked as shell, without the program's name.
-std::vector<Words> examples() {
-  std::vector<Words> found;
-  std::istringstream page(whole_text(DAMPWARD_SOURCE_DIR "/docs/cli.md"));
-  bool in_block = false;
-  for (std::string line; std::getline(page, line);) {
-    if (line.starts_with("```")) {
-      in_block = line == "```sh";
-    } else if (in_block) {
+// Every line of the page's blocks marked as shell.
+std::vector<std::string> examples() {
+  std::vector<std::string> found;
+  for (const PageStep& step : steps_of_page(whole_text(DAMPWARD_SOURCE_DIR "/docs/cli.md"))) {
+    for (const std::string& line : lines_of_text(step.text)) {
       INFO("an example that does not call the program: ", line);
       REQUIRE(line.starts_with("dampward "));
-      Words words = words_of(line);
-      words.erase(words.begin());
-      found.push_back(words);
+      found.push_back(line);
     }
   }
   return found;
 }
 
-std::string shown(const Words& words) {
-  std::string text;
-  for (const std::string& word : words) text += word + " | ";
-  return text;
+std::string verb_of(const std::string& example) {
+  const std::size_t from = example.find(' ') + 1;
+  return example.substr(from, example.find(' ', from) - from);
 }
 
 std::set<std::string> options_in(const std::string& text) {
@@ -101,7 +70,7 @@ std::string shown_of(const std::string& verb) {
 
 std::set<std::string> verbs() {
   std::set<std::string> names;
-  for (const Words& example : examples()) names.insert(example.at(0));
+  for (const std::string& example : examples()) names.insert(verb_of(example));
   return names;
 }
 
@@ -110,19 +79,19 @@ std::set<std::string> verbs() {
 TEST_CASE("every example of the page on the command line runs and ends well") {
   const ScratchFolder scratch;
   REQUIRE_FALSE(examples().empty());
-  for (const Words& example : examples()) {
-    const Run run = dampward_run(example, scratch.path().string());
-    INFO(shown(example), "\n", run.err);
+  for (const std::string& example : examples()) {
+    const Shown run = run_in_shell(example, scratch.path().string());
+    INFO(example, "\n", run.text);
     CHECK(run.exit_code == 0);
-    CHECK_FALSE(run.out.empty());
+    CHECK_FALSE(run.text.empty());
   }
 }
 
 TEST_CASE("every option of every verb stands on the page and in an example of it") {
   for (const std::string& verb : verbs()) {
     std::set<std::string> used;
-    for (const Words& example : examples()) {
-      if (example.at(0) == verb) used.insert(example.begin(), example.end());
+    for (const std::string& example : examples()) {
+      if (verb_of(example) == verb) used.merge(options_in(example));
     }
     const std::set<std::string> told = options_in(shown_of(verb));
     for (const std::string& option : options_of(verb)) {
