@@ -20,6 +20,12 @@ else()
     pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
     pkg_check_modules(cairo REQUIRED IMPORTED_TARGET cairo)  # home: adapters/pdf
     pkg_check_modules(pangocairo REQUIRED IMPORTED_TARGET pangocairo)  # home: adapters/pdf
+    # Debian ships zint without a CMake or pkg-config file.
+    find_library(DAMPWARD_ZINT_LIBRARY zint REQUIRED)
+    find_path(DAMPWARD_ZINT_HEADERS zint.h REQUIRED)
+    add_library(dampward_zint INTERFACE)  # home: adapters/pdf
+    target_link_libraries(dampward_zint INTERFACE ${DAMPWARD_ZINT_LIBRARY})
+    target_include_directories(dampward_zint SYSTEM INTERFACE ${DAMPWARD_ZINT_HEADERS})
     find_package(nlohmann_json 3.11 REQUIRED)  # home: adapters/files
     find_package(date REQUIRED)  # home: adapters/files
     find_package(OpenSSL 3 REQUIRED COMPONENTS Crypto)  # home: adapters/files

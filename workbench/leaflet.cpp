@@ -52,13 +52,6 @@ shop::Shop home(const LacquerId& lacquer) {
   return shop;
 }
 
-std::vector<std::string> lines_of(const std::vector<route::ListedPart>& parts) {
-  std::vector<std::string> lines;
-  for (const auto& part : parts)
-    lines.push_back(part.what.empty() ? part.name : part.name + ": " + part.what);
-  return lines;
-}
-
 // What no home should begin; none: it may.
 std::optional<Barrier> not_at_home(const HomeSet& set) {
   if (const auto isolated = route::isolation(set.kind, set.workshop.hazards))
@@ -220,10 +213,10 @@ Result<Leaflet> leaflet(const Workshop& shipped, const LeafletQuestion& question
   if (!page.refused) page.refused = dry_at_home(page.drying, now, set);
   if (!page.refused) page.refused = coat(page, now, set);
   if (page.refused) return page;
-  page.take_out = lines_of(set.lists.removed);
-  page.mask = lines_of(set.lists.mask);
-  page.tighten = lines_of(set.lists.tighten);
-  page.touch_up = lines_of(set.lists.touch_up);
+  page.take_out = route::lines_of(set.lists.removed);
+  page.mask = route::lines_of(set.lists.mask);
+  page.tighten = route::lines_of(set.lists.tighten);
+  page.touch_up = route::lines_of(set.lists.touch_up);
   if (!lacquer->fungicide.empty())
     page.warnings.push_back("The lacquer holds a poison against mould (" + lacquer->fungicide +
                             "): gloves, and no children or food near.");

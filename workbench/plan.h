@@ -19,6 +19,7 @@
 #include "core/quantity/temperature.h"
 #include "core/quantity/temperature_curve.h"
 #include "core/records/records.h"
+#include "core/route/worklists.h"
 #include "workbench/mixed_pot.h"
 #include "workbench/rework.h"
 #include "workbench/rule.h"
@@ -148,7 +149,10 @@ struct UnitPlan {
   std::string no_heat_reason;
   std::string measure;            // the cheapest measurement that would raise its limit; empty: none would
   std::optional<Duration> saves;  // hours that measurement would save
-  std::vector<std::string> out_before_heat, mask, tighten, loosen, touch_up;
+  route::Worklists lists;
+  std::vector<HazardId> hazards;      // of its parts, each once
+  std::vector<std::string> findings;  // as it was queued
+  bool transmits = false, semiconductors = false;
   Range<Volume> lacquer;  // as supplied, lost overspray included
   Range<Volume> thinner;
   int coats = 0;

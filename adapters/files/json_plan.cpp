@@ -100,11 +100,11 @@ Json unit_json(const workbench::UnitPlan& unit, const Plan& plan) {
   json["measure"] = unit.measure;
   json["measure_saves_h"] = unit.saves ? Json(hours(*unit.saves)) : Json(nullptr);
   if (!unit.saves) json["measure_saves_h_reason"] = "no measurement would raise its limit";
-  json.update({{"out_before_heat", unit.out_before_heat},
-               {"mask", unit.mask},
-               {"tighten", unit.tighten},
-               {"loosen", unit.loosen},
-               {"touch_up", unit.touch_up},
+  json.update({{"out_before_heat", route::lines_of(unit.lists.removed)},
+               {"mask", route::lines_of(unit.lists.mask)},
+               {"tighten", route::lines_of(unit.lists.tighten)},
+               {"loosen", route::lines_of(unit.lists.loosen)},
+               {"touch_up", route::lines_of(unit.lists.touch_up)},
                {"coats", unit.coats},
                {"lacquer_l", range_json(unit.lacquer, litre, 3)},
                {"thinner_l", range_json(unit.thinner, litre, 3)},

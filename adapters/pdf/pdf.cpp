@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "adapters/pdf/code.h"
 #include "adapters/pdf/type.h"
 #include "core/base/promise.h"
 
@@ -94,6 +95,32 @@ class Brush {
       cairo_stroke(cairo_);
     }
     cairo_restore(cairo_);
+  }
+
+  void operator()(const papers::Area& area) const {
+    ink(cairo_, area.ink);
+    cairo_rectangle(cairo_, area.x, area.y, area.width, area.height);
+    cairo_fill(cairo_);
+  }
+
+  // Each run of dark squares as one bar: no hairlines between them when a viewer smooths edges.
+  void operator()(const papers::Code& code) const {
+    const std::vector<std::vector<bool>> rows = code_of(code.text);
+    const double square = code.size / static_cast<double>(rows.size() + 2 * quiet_squares);
+    ink(cairo_, papers::Ink::black);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      const std::vector<bool>& row = rows[i];
+      for (std::size_t from = 0; from < row.size(); ++from) {
+        if (!row[from]) continue;
+        std::size_t to = from;
+        while (to < row.size() && row[to]) ++to;
+        cairo_rectangle(cairo_, code.x + (static_cast<double>(from) + quiet_squares) * square,
+                        code.y + (static_cast<double>(i) + quiet_squares) * square,
+                        static_cast<double>(to - from) * square, square * 1.02);
+        from = to;
+      }
+    }
+    cairo_fill(cairo_);
   }
 
  private:

@@ -34,7 +34,8 @@ class Press {
   files::OutFile print(Sheet sheet, const std::string& name, const std::string& title,
                        const Draw& drawn) const {
     const auto bytes = [&] {
-      return pdf::pdf_of({drawn(sheet, printing_.paper, printing_.words, *measure_)}, {title, plan_.from});
+      return pdf::pdf_of(pages(drawn(sheet, printing_.paper, printing_.words, *measure_)),
+                         {title, plan_.from});
     };
     std::string id = files::sha256_hex(bytes()).substr(0, 4);
     std::transform(id.begin(), id.end(), id.begin(),
@@ -45,6 +46,9 @@ class Press {
   }
 
  private:
+  static papers::Pages pages(papers::Page page) { return {std::move(page)}; }
+  static papers::Pages pages(papers::Pages many) { return many; }
+
   const workbench::Plan& plan_;
   const Printing& printing_;
   std::unique_ptr<papers::Measure> measure_ = pdf::measure();

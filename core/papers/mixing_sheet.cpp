@@ -10,7 +10,6 @@ namespace dampward::papers {
 namespace {
 
 constexpr Type small{tiny, 500}, small_name{tiny, 600}, read{reading, 400}, does{doing, 600};
-constexpr double hand = 152;  // the pencil's column
 
 // For a measuring jug, rounded up: running short in mid-coat is worse than a spoonful left. Small amounts in millilitres.
 struct Jug {
@@ -42,10 +41,7 @@ class Drawing {
     y += pen_.text(left_edge, y + 6, words_("what_is_left", {until()}), {reading, 600}, Side::left,
                    right_edge - left_edge);
     notes(pen_, y + 4, words_("notes"));
-    foot(pen_, words_("pot", {sheet_.pot}) + "   " + words_("mixing_sheet"),
-         sheet_.plan + "   " + words_("page", {"1", "1"}));
-    if (!words_.checked())
-      pen_.text(right_edge, pen_.page_height() - 4.5, words_("unchecked"), small_name, Side::right);
+    foot(pen_, words_, words_("pot", {sheet_.pot}) + "   " + words_("mixing_sheet"), sheet_.plan);
   }
 
  private:
@@ -81,7 +77,7 @@ class Drawing {
     pen_.line(left_edge + 25, y, right_edge, y, hair);
     const Jug told = jug(take.amount);
     pen_.text(left_edge, y + base + 0.8, figure(told.amount, told.unit), {value_size, 700});
-    constexpr double words = 50, room = hand - 4 - words;
+    constexpr double words = 50, room = hand_column - 4 - words;
     const std::string lot = words_("lot", {take.lot});
     const double beside = words + pen_.width_of(take.item, does) + 4;
     const bool one_line = beside + pen_.width_of(lot, small) < words + room;
@@ -91,15 +87,15 @@ class Drawing {
     else
       end += pen_.text(words, end, lot, small, Side::left, room);
     const double top = y + (close ? 1.2 : 2.5);
-    pen_.box(hand, top, 34, tick, hair);
-    pen_.text(hand + 32.5, top + 5.4, told.unit, small, Side::right);
+    pen_.box(hand_column, top, 34, tick, hair);
+    pen_.text(hand_column + 32.5, top + 5.4, told.unit, small, Side::right);
     pen_.box(right_edge - tick, top, tick, tick, 0.4);
     return std::max(one_line ? y + base + 1.5 : end, top + tick + (close ? 1.2 : 2.5));
   }
 
   double lots(double y) {
     pen_.text(left_edge, y + 3, words_("take"), small_name);
-    pen_.text(hand, y + 3, words_("you_took"), small_name);
+    pen_.text(hand_column, y + 3, words_("you_took"), small_name);
     y += 5;
     for (const MixingSheet::Take& take : sheet_.takes) y = row(y, take);
     if (sheet_.missing > Volume{})

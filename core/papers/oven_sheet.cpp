@@ -6,6 +6,7 @@
 
 #include "core/base/format.h"
 #include "core/papers/pen.h"
+#include "core/papers/step_words.h"
 
 namespace dampward::papers {
 namespace {
@@ -31,17 +32,6 @@ std::string degrees(const std::string& figure) {
   return figure + thin_space + "°C";
 }
 
-// "2 h 05 min" that no line break parts; rounded up, a hold is never shorter than told.
-std::string hours(Duration time) {
-  const int minutes = static_cast<int>(std::ceil(time.in(minute)-1e-6));
-  std::string text;
-  if (minutes >= 60) text = std::to_string(minutes / 60) + thin_space + "h" + thin_space;
-  if (minutes % 60 > 0 || minutes < 60)
-    text +=
-        (minutes >= 60 && minutes % 60 < 10 ? "0" : "") + std::to_string(minutes % 60) + thin_space + "min";
-  return text;
-}
-
 class Drawing {
  public:
   Drawing(const OvenSheet& sheet, Page& page, const Words& words, const Measure& measure)
@@ -59,10 +49,7 @@ class Drawing {
     y = table(y + 7, rows);
     y += pen_.text(left_edge, y + 5, last_words(), {reading, 600}, Side::left, right_edge - left_edge);
     notes(pen_, y + 3, words_("notes"));
-    foot(pen_, words_("load", {sheet_.load}) + "   " + words_("oven_sheet"),
-         sheet_.plan + "   " + words_("page", {"1", "1"}));
-    if (!words_.checked())
-      pen_.text(right_edge, pen_.page_height() - 4.5, words_("unchecked"), small_name, Side::right);
+    foot(pen_, words_, words_("load", {sheet_.load}) + "   " + words_("oven_sheet"), sheet_.plan);
   }
 
  private:
@@ -133,9 +120,9 @@ class Drawing {
                      {at_least(sheet_.peak), whole(std::floor((sheet_.limit - sheet_.peak).in(kelvin))),
                       at_most(sheet_.limit), "°C", "K", words_("peak"), words_("spare"),
                       words_("limit_of", {sheet_.weakest})});
-    std::string hold = words_(
-        "hold", {hours(sheet_.hold), degrees(at_least(sheet_.holds_from)), hours(sheet_.hold_nominal)});
-    if (sheet_.rule) hold += " " + words_("rule", {hours(*sheet_.rule)});
+    std::string hold = words_("hold", {time_taken(sheet_.hold), degrees(at_least(sheet_.holds_from)),
+                                       time_taken(sheet_.hold_nominal)});
+    if (sheet_.rule) hold += " " + words_("rule", {time_taken(*sheet_.rule)});
     y += pen_.text(left, y + 5, hold, read, Side::left, room);
     return y + pen_.caution(left, y + 6.5, room, words_("nothing_wet")) + 4;
   }

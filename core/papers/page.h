@@ -19,6 +19,10 @@ inline constexpr double hair = 0.2, line_width = 0.35, thick = 0.8, wall_width =
 inline constexpr double tiny = 10, reading = 12, doing = 14, value_size = 18, clock_size = 24, name_size = 32,
                         huge = 56;
 
+// The side of a printed code, and what it may hold before its dark squares become too small for a copier (0.6 mm).
+inline constexpr double code_size = 29;
+inline constexpr std::size_t longest_code = 60;
+
 enum class Side { left, middle, right };
 
 struct Type {
@@ -63,17 +67,35 @@ struct Hatch {
   double x = 0, y = 0, width = 0, height = 0, step = 1.6;
 };
 
-using Mark = std::variant<Text, Stroke, Disc, Hatch>;
+// A ground without an outline.
+struct Area {
+  double x = 0, y = 0, width = 0, height = 0;
+  Ink ink = Ink::tint;
+};
+
+// A QR code (ISO/IEC 18004, level Q) in a square with its quiet zone inside. Text: at most `longest_code` bytes.
+struct Code {
+  double x = 0, y = 0, size = code_size;
+  std::string text;
+};
+
+using Mark = std::variant<Text, Stroke, Disc, Hatch, Area, Code>;
 
 struct Paper {
   double width = 210, height = 297;
 };
 inline constexpr Paper a4{210, 297}, us_letter{215.9, 279.4};
+// The same paper on its long side.
+constexpr Paper landscape(const Paper& paper) {
+  return {paper.height, paper.width};
+}
 
 struct Page {
   Paper paper;
   std::vector<Mark> marks;
 };
+
+using Pages = std::vector<Page>;
 
 // Distance from baseline to baseline.
 double lead(double points);

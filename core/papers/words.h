@@ -19,6 +19,7 @@ class Words {
 
   bool checked() const { return checked_; }
 
+  bool has(std::string_view key) const { return sentences_.find(key) != sentences_.end(); }
   // The sentence with {0}, {1} … filled in. Promise: there is one of that key.
   std::string operator()(std::string_view key, std::initializer_list<std::string> values = {}) const;
 

@@ -99,6 +99,17 @@ Worklists worklists(const equipment::Kind& kind, std::span<const materials::Mate
   return lists;
 }
 
+std::vector<std::string> lines_of(const std::vector<ListedPart>& list) {
+  std::vector<std::string> lines;
+  for (const ListedPart& part : list) {
+    std::string line = part.name;
+    if (part.count > 1) line += format(" ({})", fixed(part.count, 0));
+    if (!part.what.empty()) line += ": " + part.what;
+    lines.push_back(line);
+  }
+  return lines;
+}
+
 std::string valve_views(const equipment::Kind& kind, ValveChoice chosen) {
   double valves = 0;
   for (const Part& part : kind.parts) {

@@ -38,6 +38,9 @@ struct Worklists {
 Worklists worklists(const equipment::Kind& kind, std::span<const materials::Material> materials,
                     equipment::ValveChoice valves, std::span<const SolventConflict> conflicts);
 
+// The lines of a list as words: "fuse clips (2): contacts".
+std::vector<std::string> lines_of(const std::vector<ListedPart>& list);
+
 // Both views of the valves, with what each costs, in two sentences; empty where the kind has none.
 std::string valve_views(const equipment::Kind& kind, equipment::ValveChoice chosen);
 

@@ -60,4 +60,23 @@ inline void check_page(const Page& page, const Measure& measure, bool within_mar
   }
 }
 
+inline void check_pages(const Pages& pages, const Measure& measure) {
+  CHECK_FALSE(pages.empty());
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    INFO("page " << i + 1);
+    check_page(pages[i], measure);
+  }
+}
+
+// All that the pages say, a text a line.
+inline std::string words_of(const Pages& pages) {
+  std::string all;
+  for (const Page& page : pages) {
+    for (const Mark& mark : page.marks) {
+      if (const auto* text = std::get_if<Text>(&mark)) all += joined(text->runs) + "\n";
+    }
+  }
+  return all;
+}
+
 }  // namespace dampward::papers::test

@@ -110,7 +110,7 @@ TEST_CASE("film on dirt peels: every unit is cleaned before it is coated (common
 
 TEST_CASE("adjustments stick if they are coated: tuning parts are masked (common practice, no source)") {
   const Plan plan = plan_of(demo_workshop(), demo_records());
-  CHECK(mentions(unit_of(plan, "TD-0107").mask, "gang"));
+  CHECK(mentions(route::lines_of(unit_of(plan, "TD-0107").lists.mask), "gang"));
 }
 
 TEST_CASE("a board of many jacks is brushed assembled (common practice, no source)") {

@@ -66,17 +66,6 @@ double wet_share(const UnitDraft& unit, const LoadDraft& load, const PaintShop& 
                                {load.bake.set + load.bake.excess.sum(), paint.air.pressure});
 }
 
-std::vector<std::string> list_lines(const std::vector<route::ListedPart>& parts) {
-  std::vector<std::string> lines;
-  for (const auto& part : parts) {
-    std::string line = part.name;
-    if (part.count > 1) line += format(" ({})", fixed(part.count, 0));
-    if (!part.what.empty()) line += ": " + part.what;
-    lines.push_back(line);
-  }
-  return lines;
-}
-
 std::string attendance_word(route::Attendance attendance) {
   switch (attendance) {
     case route::Attendance::attended:
@@ -131,11 +120,16 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
   } else {
     plan.load = loads[unit.load].id;
   }
-  plan.out_before_heat = list_lines(unit.route.lists.removed);
-  plan.mask = list_lines(unit.route.lists.mask);
-  plan.tighten = list_lines(unit.route.lists.tighten);
-  plan.loosen = list_lines(unit.route.lists.loosen);
-  plan.touch_up = list_lines(unit.route.lists.touch_up);
+  plan.lists = unit.route.lists;
+  for (const equipment::Part& part : unit.kind->kind->parts) {
+    for (const HazardId& hazard : part.hazards) {
+      if (std::find(plan.hazards.begin(), plan.hazards.end(), hazard) == plan.hazards.end())
+        plan.hazards.push_back(hazard);
+    }
+  }
+  plan.findings = unit.queued->findings;
+  plan.transmits = unit.kind->kind->transmits;
+  plan.semiconductors = unit.kind->kind->semiconductors;
   plan.lacquer = unit.coat->consumption.lacquer;
   plan.thinner = unit.coat->consumption.thinner;
   plan.coats = unit.coat->consumption.coats;

@@ -121,10 +121,8 @@ charts::Frame ChartPage::lay(const ChartWords& told, const ChartFor& of) {
   y += pen_.text(left_edge, y + 3.5, told.error, error, Side::left, room) + 0.5;
   pen_.text(left_edge, y + 3, whose, small, Side::left, room);
 
-  foot(pen_, words_("wall_chart") + "   " + told.name,
-       (of.id.empty() ? "" : words_("chart_id", {of.id}) + "   ") + words_("page", {"1", "1"}));
-  if (!words_.checked())
-    pen_.text(right_edge, pen_.page_height() - 4.5, words_("unchecked"), {tiny, 600}, Side::right);
+  foot(pen_, words_, words_("wall_chart") + "   " + told.name,
+       of.id.empty() ? "" : words_("chart_id", {of.id}));
   if (frame.height < least_height) {
     std::vector<std::string> all = told.notes;
     all.insert(all.end(), {told.how, told.example, told.error, whose, wet});
