@@ -11,8 +11,17 @@ TEST_CASE("guide: the first plan comes out as shown") {
   follow_page("guide/your-first-plan.md");
 }
 
+TEST_CASE("guide: a kind nobody has weighed becomes one that is baked") {
+  follow_page("guide/a-kind-you-have-never-weighed.md");
+}
+
+TEST_CASE("guide: an oven built from a locker bakes in the end") {
+  follow_page("guide/building-an-oven.md");
+}
+
 TEST_CASE("every page of the guide is followed here") {
-  const std::set<std::string> followed = {"README.md", "your-first-plan.md"};
+  const std::set<std::string> followed = {"README.md", "your-first-plan.md",
+                                          "a-kind-you-have-never-weighed.md", "building-an-oven.md"};
   for (const auto& entry : std::filesystem::directory_iterator(DAMPWARD_SOURCE_DIR "/docs/guide")) {
     if (entry.path().extension() != ".md") continue;
     INFO(entry.path().string());

@@ -46,7 +46,7 @@ std::optional<PageStep> begun(const std::string& fence, const std::string& befor
   std::smatch name;
   INFO("line ", line, ": no file is named before this block");
   REQUIRE(std::regex_search(before, name, std::regex("`([^`]+)`[^`]*:$")));
-  const bool at_end = before.find("at the end of") != std::string::npos;
+  const bool at_end = before.find("t the end of") != std::string::npos;
   const auto what = language == "diff" ? PageStep::What::change
                     : at_end           ? PageStep::What::append
                                        : PageStep::What::write;
@@ -76,9 +76,9 @@ std::string shown_but_not_seen(const std::string& seen, const std::string& shown
 
 std::vector<PageStep> steps_of_page(const std::string& page) {
   std::vector<PageStep> steps;
-  std::string before;                // the last line of prose
+  std::string paragraph;             // of prose, the last one
   bool directly_behind_run = false;  // nothing but empty lines since the last commands
-  bool in_block = false, shown = false;
+  bool in_block = false, shown = false, after_empty = false;
   std::optional<PageStep> step;
   int number = 0;
   for (const std::string& line : lines_of_text(page)) {
@@ -95,11 +95,12 @@ std::vector<PageStep> steps_of_page(const std::string& page) {
       in_block = true;
       shown = line == "```text" && directly_behind_run;
       if (shown) steps.back().has_shown = true;
-      step = shown ? std::nullopt : begun(line, before, number);
+      step = shown ? std::nullopt : begun(line, paragraph, number);
     } else if (!line.empty()) {
-      before = line;
+      paragraph = after_empty ? line : paragraph + " " + line;
       directly_behind_run = false;
     }
+    after_empty = line.empty() && !in_block;
   }
   INFO("a block that is never closed");
   REQUIRE_FALSE(in_block);

@@ -29,7 +29,7 @@ TEST_CASE("a page is read into what is typed, seen and written") {
   const auto steps = steps_of_page(
       "Words.\n\n```sh\nls\n```\n\n```text\nnothing\n```\n\n```sh exit 3\nfalse\n```\n\nNow it differs.\n\n"
       "```text\nonly to be read\n```\n\nWrite `a/b.toml`:\n\n```toml\nx = 1\n```\n\n"
-      "And at the end of `a/b.toml`:\n```toml\ny = 2\n```\nChange `a/b.toml`:\n```diff\n-x = 1\n+x = "
+      "And at the end\nof `a/b.toml`:\n```toml\ny = 2\n```\nChange `a/b.toml`:\n```diff\n-x = 1\n+x = "
       "3\n```\n");
   REQUIRE(steps.size() == 5);
   CHECK(steps[0].what == PageStep::What::run);
