@@ -285,6 +285,9 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   Plan plan;
   plan.shop = workshop.shop.site.name;
   plan.clock = workshop.shop.site.clock;
+  for (const auto& station : workshop.shop.stations) plan.names[station.id.text] = station.name;
+  for (const auto& oven : workshop.shop.ovens) plan.names[oven.id.text] = oven.name;
+  for (const auto& person : workshop.shop.crew) plan.names[person.id.text] = person.name;
   plan.cost_unit = workshop.shop.costs.unit;
   plan.from = plan.clock.instant(*starts);
   plan.queued = daily->queue.units.size();

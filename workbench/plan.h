@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -144,6 +145,8 @@ struct UnitPlan {
   std::string kind_name;
   std::string way;  // spray_stripped or brush_assembled
   std::string way_reason;
+  std::string kind_way_reason;        // the kind's own, as it was written
+  Duration spray_hands, brush_hands;  // hands-on time of both ways, typical figures
   bool no_heat = false;
   std::string load;  // id of its load; empty on the no-heat route
   std::string no_heat_reason;
@@ -258,6 +261,7 @@ struct Plan {
   Instant from;
   RulingAir air;
   std::string lacquer_name;
+  std::map<std::string, std::string> names;  // of stations, ovens and people, by id
   std::vector<Load> loads;
   std::vector<Window> windows;
   std::vector<UnitPlan> units;  // treated, in order of the queue's due dates
@@ -276,6 +280,12 @@ struct Plan {
   std::optional<Instant> at;          // planned on from what happened until then; none: the log is not asked
   std::vector<MovedStep> moved;       // against the plan without the log; empty without `at`
   std::vector<Rework> rework;         // for every setback in the log; empty without `at`
+
+  // Of a station, an oven or a person; the id itself where it has none.
+  std::string name_of(const std::string& id) const {
+    const auto found = names.find(id);
+    return found == names.end() || found->second.empty() ? id : found->second;
+  }
 };
 
 struct PlanOptions {

@@ -9,6 +9,7 @@
 #include "adapters/files/timetable_sheets.h"
 #include "adapters/pdf/pdf.h"
 #include "workbench/sheets.h"
+#include "workbench/work_cards.h"
 
 namespace dampward::cli {
 namespace {
@@ -57,6 +58,10 @@ class Press {
 std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printing& printing) {
   std::vector<files::OutFile> all;
   const Press press(plan, printing);
+  std::set<std::string> cards;
+  for (const papers::WorkCard& card : workbench::work_cards(plan))
+    all.push_back(press.print(card, "card_" + file_name(card.unit, cards) + ".pdf",
+                              "work card of " + card.unit, papers::work_card));
   for (const papers::OvenSheet& sheet : workbench::oven_sheets(plan))
     all.push_back(press.print(sheet, "oven_" + sheet.load + ".pdf", "oven sheet of load " + sheet.load,
                               papers::oven_sheet));

@@ -81,6 +81,8 @@ double step(Pen& pen, double y, const Step& s) {
   }
   for (const std::string& words : s.body) at += pen.text(words_column, at, words, read, Side::left, room);
 
+  if (s.inside) at = s.inside(pen, at - 2.5) + 1.2;
+
   double hand = y + 1.5;
   for (std::size_t i = 0; i < s.readings.size(); ++i) {
     const double width = right - hand_column - (i == 0 && s.ticks > 0 ? 11 : 0);

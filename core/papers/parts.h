@@ -37,8 +37,9 @@ struct Step {
   std::vector<std::string> body;  // paragraphs; <b> allowed
   std::vector<Reading> readings;
   int ticks = 1;
-  bool masked = false;                                 // a bar beside the clock: the mask is on over this row
-  std::function<double(Pen&, double)> more = nullptr;  // drawn below, from y; gives where it ends
+  bool masked = false;  // a bar beside the clock: the mask is on over this row
+  std::function<double(Pen&, double)> inside = nullptr;  // drawn after the words, right of WORDS
+  std::function<double(Pen&, double)> more = nullptr;    // drawn below all, from y; both give where they end
 };
 // Draws from the row's rule at y and gives where it ends.
 double step(Pen& pen, double y, const Step& step);

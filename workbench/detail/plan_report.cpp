@@ -104,6 +104,9 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
   plan.way =
       unit.route.way.way == equipment::CoatingWay::spray_stripped ? "spray_stripped" : "brush_assembled";
   plan.way_reason = unit.route.way.reason;
+  plan.kind_way_reason = unit.kind->kind->way_reason;
+  plan.spray_hands = unit.route.way.spray.total().typical;
+  plan.brush_hands = unit.route.way.brush.total().typical;
   plan.no_heat = unit.kind->cold.has_value();
   if (plan.no_heat) {
     const ColdCase& cold = *unit.kind->cold;

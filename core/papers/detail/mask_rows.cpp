@@ -7,7 +7,7 @@
 namespace dampward::papers {
 namespace {
 
-constexpr double column = 93, width = 87, words = 8, on = width - 18, off = width - 8;
+constexpr double column = 93, width = 87, words = 8, on = width - 18, off = width - 8.5;
 constexpr Type read{reading, 400};
 
 double item(Pen& pen, double x, double y, std::size_t number, const std::string& text) {
@@ -21,11 +21,12 @@ double item(Pen& pen, double x, double y, std::size_t number, const std::string&
 }  // namespace
 
 void mask_rows(const std::vector<std::string>& items, const OnOff& names, std::vector<Row>& rows) {
+  if (items.empty()) return;
   rows.push_back({[names, two = items.size() > 1](Pen& pen, double y) {
                     for (const double x : {left_edge, left_edge + column}) {
                       if (x > left_edge && !two) continue;
-                      pen.text(x + on + tick_side / 2, y + 3, names.on, {tiny, 600}, Side::middle);
-                      pen.text(x + off + tick_side / 2, y + 3, names.off, {tiny, 600}, Side::middle);
+                      pen.text(x + on + tick_side, y + 3, names.on, {tiny, 600}, Side::right);
+                      pen.text(x + off, y + 3, names.off, {tiny, 600});
                     }
                     return y + 4.5;
                   },

@@ -1,0 +1,159 @@
+#include "workbench/work_cards.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "core/base/text.h"
+#include "workbench/step_keys.h"
+
+namespace dampward::workbench {
+namespace {
+
+// Whole minutes of a plan's clock.
+Instant early(Instant time) {
+  return std::chrono::floor<std::chrono::minutes>(time);
+}
+Instant late(Instant time) {
+  return std::chrono::ceil<std::chrono::minutes>(time);
+}
+Instant after(Instant start, Duration time) {
+  return start + std::chrono::seconds(static_cast<long>(std::lround(time.in(second))));
+}
+
+std::vector<papers::WorkCard::Item> items_of(const std::vector<route::ListedPart>& list) {
+  std::vector<papers::WorkCard::Item> items;
+  for (const route::ListedPart& part : list)
+    items.push_back({part.name, part.what, std::max(1, static_cast<int>(std::ceil(part.count)))});
+  return items;
+}
+
+// Rows of the table that hold only for some: what is in a unit's parts, and what a gun does that a brush does not. A plan
+// never works with isocyanates (H31) and knows no airless gun (H36).
+bool concerns(const Caution& caution, const UnitPlan& unit) {
+  static const std::set<std::string> of_parts = {"H03", "H04", "H05", "H06", "H07", "H08",
+                                                 "H09", "H10", "H11", "H12", "H13"};
+  static const std::set<std::string> of_guns = {"H34", "H35", "H39"};
+  static const std::set<std::string> never = {"H31", "H36"};
+  if (of_parts.count(caution.id.text) > 0)
+    return std::find(unit.hazards.begin(), unit.hazards.end(), caution.id) != unit.hazards.end();
+  if (of_guns.count(caution.id.text) > 0) return unit.way == "spray_stripped";
+  return never.count(caution.id.text) == 0;
+}
+
+std::vector<papers::WorkCard::Line> lines_of(const UnitPlan& unit, const Plan& plan) {
+  std::vector<papers::WorkCard::Line> lines;
+  std::set<std::string> told;
+  for (const UnitStep& step : unit.steps) {
+    papers::WorkCard::Line line{
+        step.id, key_of(unit, step),         step.starts, step.ends, !step.people.empty(),
+        {},      plan.name_of(step.station), {}};
+    for (const PersonId& person : step.people) line.people.push_back(plan.name_of(person.text));
+    for (const Caution& caution : plan.cautions) {
+      const bool here = caution.step == step.hazard_step || caution.step == step.hazard_step_too ||
+                        (step.hazard_step == "make_safe" && caution.step == "all");
+      if (here && concerns(caution, unit) && told.insert(caution.id.text).second)
+        line.hazards.push_back(caution.id.text);
+    }
+    // What holds everywhere stands after what holds here.
+    std::stable_partition(line.hazards.begin(), line.hazards.end(),
+                          [](const std::string& id) { return id != "H49" && id != "H50"; });
+    lines.push_back(std::move(line));
+  }
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](const auto& a, const auto& b) { return a.starts < b.starts; });
+  return lines;
+}
+
+std::optional<papers::WorkCard::Bake> bake_of(const UnitPlan& unit, const Plan& plan) {
+  const auto load =
+      std::find_if(plan.loads.begin(), plan.loads.end(), [&](const Load& l) { return l.id == unit.load; });
+  if (unit.load.empty() || load == plan.loads.end()) return std::nullopt;
+  papers::WorkCard::Bake bake;
+  bake.load = load->id;
+  bake.oven = load->oven_name;
+  bake.weakest = load->weakest_name + ", " + load->weakest_unit.text;
+  bake.set = load->set_point;
+  bake.holds_from = load->holds_from;
+  bake.hold = load->hold;
+  bake.hold_starts = late(after(load->starts, load->warm_up));
+  if (load->step_down) bake.stepped_to = load->step_down->to;
+  std::vector<std::string> damp;
+  for (const PartInOven& part : load->parts) {
+    if (part.unit == load->weakest_unit && part.part == load->weakest_part) {
+      bake.peak = part.peak;
+      bake.limit = part.limit;
+    }
+    if (part.unit == unit.unit && !part.dry) damp.push_back(part.name);
+  }
+  bake.stays_damp = damp.empty() ? "" : listed(damp);
+  return bake;
+}
+
+std::optional<papers::WorkCard::Warm> warm_of(const UnitPlan& unit, const Plan& plan,
+                                              const std::vector<papers::WorkCard::Line>& lines) {
+  const auto window = std::find_if(plan.windows.begin(), plan.windows.end(),
+                                   [&](const Window& w) { return w.unit == unit.unit; });
+  if (window == plan.windows.end()) return std::nullopt;
+  papers::WorkCard::Warm warm;
+  warm.leaves = window->leaves_oven;
+  warm.opens = late(after(window->leaves_oven, window->opens_after));
+  warm.shuts = early(after(window->leaves_oven, window->closes_after));
+  for (const auto& line : lines) {
+    if (line.key.code == "coat") {
+      warm.starts.push_back(line.starts);
+      warm.ends.push_back(line.ends);
+    }
+    if (line.key.code == "flash") warm.flash_ends = line.ends;
+  }
+  if (warm.starts.empty()) return std::nullopt;
+  warm.last_start = early(warm.shuts - (warm.flash_ends - warm.starts.front()));
+  return warm;
+}
+
+}  // namespace
+
+std::vector<papers::WorkCard> work_cards(const Plan& plan) {
+  std::vector<papers::WorkCard> cards;
+  for (const UnitPlan& unit : plan.units) {
+    papers::WorkCard card;
+    card.unit = unit.unit.text;
+    card.kind = unit.kind_name;
+    card.shop = plan.shop;
+    card.stripped = unit.way == "spray_stripped";
+    card.spray_hands = unit.spray_hands;
+    card.brush_hands = unit.brush_hands;
+    card.way_reason = unit.kind_way_reason;
+    card.findings = unit.findings;
+    card.lacquer = plan.lacquer_name;
+    card.coats = unit.coats;
+    card.amount = unit.lacquer.typical;
+    for (const MixedPot& pot : plan.mixing) {
+      if (std::find(pot.units.begin(), pot.units.end(), unit.unit) != pot.units.end())
+        card.pots.push_back(pot.id);
+    }
+    card.respirator = plan.room.respirator;
+    card.transmits = unit.transmits;
+    card.semiconductors = unit.semiconductors;
+    card.removed = items_of(unit.lists.removed);
+    card.mask = items_of(unit.lists.mask);
+    card.tighten = items_of(unit.lists.tighten);
+    card.loosen = items_of(unit.lists.loosen);
+    card.touch_up = items_of(unit.lists.touch_up);
+    card.brush = items_of(unit.lists.brush);
+    card.bare = items_of(unit.lists.bare);
+    card.lines = lines_of(unit, plan);
+    card.bake = bake_of(unit, plan);
+    card.warm = warm_of(unit, plan, card.lines);
+    card.done = unit.done;
+    card.close_from = unit.done;
+    for (const UnitStep& step : unit.steps) {
+      if (step.hazard_step == "airing") card.close_from = late(step.ends);
+    }
+    card.clock = plan.clock;
+    cards.push_back(std::move(card));
+  }
+  return cards;
+}
+
+}  // namespace dampward::workbench
