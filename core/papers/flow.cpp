@@ -53,8 +53,10 @@ class Division {
     room_ = head != nullptr ? pen_.bottom() - (*head)(pen_) : further_;
   }
   void place(std::size_t from, std::size_t to) {
-    if (flow_.rows[from].head && !(sheets_.size() == 1 && sheets_.back().rows.empty()))
+    if (flow_.rows[from].head && !(sheets_.size() == 1 && sheets_.back().rows.empty())) {
+      no_row_alone();
       open(&flow_.rows[from].head);
+    }
     // What does not fit below a head that long goes on a page of its own.
     const bool empty = sheets_.back().rows.empty() && sheets_.back().head == nullptr;
     if (!empty && height(from, to) > room_) open(nullptr);
@@ -64,7 +66,7 @@ class Division {
       room_ -= heights_[i];
     }
   }
-  // The last row of all takes its neighbour along, where that leaves the page before it enough.
+  // The last row of a stretch of pages takes its neighbour along, where that leaves the page before it enough.
   void no_row_alone() {
     if (sheets_.size() < 2 || sheets_.back().rows.size() != 1 || sheets_.back().head != nullptr) return;
     std::vector<std::size_t>& before = sheets_[sheets_.size() - 2].rows;
