@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <unordered_map>
 
 #include "adapters/pdf/code.h"
 #include "adapters/pdf/type.h"
@@ -38,10 +39,10 @@ void ink(cairo_t* cairo, papers::Ink ink) {
 
 class Brush {
  public:
-  explicit Brush(cairo_t* cairo) : cairo_(cairo) {}
+  explicit Brush(cairo_t* cairo) : cairo_(cairo), context_(context_of(cairo)) {}
 
   void operator()(const papers::Text& text) const {
-    const Layout layout = layout_of(cairo_, text.runs, text.type, text.width);
+    const Layout layout = layout_of(context_.get(), text.runs, text.type, text.width);
     const double share = text.side == papers::Side::left ? 0 : text.side == papers::Side::middle ? 0.5 : 1;
     for (int i = 0; i < pango_layout_get_line_count(layout.get()); ++i) {
       PangoLayoutLine* line = pango_layout_get_line_readonly(layout.get(), i);
@@ -125,6 +126,7 @@ class Brush {
 
  private:
   cairo_t* cairo_;
+  Context context_;
 };
 
 cairo_status_t append(void* text, const unsigned char* bytes, unsigned int count) {
@@ -132,25 +134,47 @@ cairo_status_t append(void* text, const unsigned char* bytes, unsigned int count
   return CAIRO_STATUS_SUCCESS;
 }
 
-// A page of its own to measure on, drawn to nobody.
+// A page of its own to measure on, drawn to nobody. What was measured once is remembered: a layout asks again and again.
 class PangoMeasure final : public papers::Measure {
  public:
   PangoMeasure()
       : surface_(cairo_pdf_surface_create_for_stream(nullptr, nullptr, 100, 100)),
         cairo_(cairo_create(surface_.get())) {
     cairo_scale(cairo_.get(), points_a_millimetre, points_a_millimetre);
+    context_ = context_of(cairo_.get());
   }
   double width(const papers::Runs& runs, const papers::Type& type) const override {
-    const Layout layout = layout_of(cairo_.get(), runs, type, 0);
-    return width_of(pango_layout_get_line_readonly(layout.get(), 0));
+    return remembered(widths_, key_of(runs, type, 0), [&] {
+      const Layout layout = layout_of(context_.get(), runs, type, 0);
+      return pdf::width_of(pango_layout_get_line_readonly(layout.get(), 0));
+    });
   }
   int lines(const papers::Runs& runs, const papers::Type& type, double width) const override {
-    return pango_layout_get_line_count(layout_of(cairo_.get(), runs, type, width).get());
+    return remembered(lines_, key_of(runs, type, width), [&] {
+      return pango_layout_get_line_count(layout_of(context_.get(), runs, type, width).get());
+    });
   }
 
  private:
+  static std::string key_of(const papers::Runs& runs, const papers::Type& type, double width) {
+    std::string key = std::to_string(type.points) + " " + std::to_string(type.weight) + " " +
+                      std::to_string(width) + (type.columns ? "c" : "");
+    for (const papers::Run& run : runs)
+      key += '\0' + std::to_string(run.weight) + (run.unit ? "u" : "") + run.text;
+    return key;
+  }
+  template <class Figure, class Reckon>
+  static Figure remembered(std::unordered_map<std::string, Figure>& known, const std::string& key,
+                           const Reckon& reckon) {
+    const auto found = known.find(key);
+    return found != known.end() ? found->second : known.emplace(key, reckon()).first->second;
+  }
+
   Surface surface_;
   Cairo cairo_;
+  Context context_;
+  mutable std::unordered_map<std::string, double> widths_;
+  mutable std::unordered_map<std::string, int> lines_;
 };
 
 }  // namespace
@@ -169,10 +193,11 @@ std::string pdf_of(const std::vector<papers::Page>& pages, const About& about) {
       iso_text(about.made, WallClock(std::chrono::seconds(0))).substr(0, 19).append("Z").c_str());
   const Cairo cairo(cairo_create(surface.get()));
   cairo_scale(cairo.get(), points_a_millimetre, points_a_millimetre);
+  const Brush brush(cairo.get());
   for (const papers::Page& page : pages) {
     cairo_pdf_surface_set_size(surface.get(), page.paper.width * points_a_millimetre,
                                page.paper.height * points_a_millimetre);
-    for (const papers::Mark& mark : page.marks) std::visit(Brush(cairo.get()), mark);
+    for (const papers::Mark& mark : page.marks) std::visit(brush, mark);
     cairo_show_page(cairo.get());
   }
   cairo_surface_finish(surface.get());

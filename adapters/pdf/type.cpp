@@ -32,15 +32,19 @@ std::string markup_of(const papers::Runs& runs, const papers::Type& type) {
 
 }  // namespace
 
-Layout layout_of(cairo_t* cairo, const papers::Runs& runs, const papers::Type& type, double width) {
-  Layout layout(pango_cairo_create_layout(cairo));
-  PangoContext* context = pango_layout_get_context(layout.get());
+Context context_of(cairo_t* cairo) {
+  Context context(pango_cairo_create_context(cairo));
   cairo_font_options_t* options = cairo_font_options_create();
   cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
   cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
-  pango_cairo_context_set_font_options(context, options);
+  pango_cairo_context_set_font_options(context.get(), options);
   cairo_font_options_destroy(options);
-  pango_context_set_round_glyph_positions(context, FALSE);
+  pango_context_set_round_glyph_positions(context.get(), FALSE);
+  return context;
+}
+
+Layout layout_of(PangoContext* context, const papers::Runs& runs, const papers::Type& type, double width) {
+  Layout layout(pango_layout_new(context));
   PangoFontDescription* font = pango_font_description_new();
   pango_font_description_set_family(font, type.points >= papers::clock_size
                                               ? "Inter Display, DejaVu Sans Condensed, sans"

@@ -13,8 +13,15 @@ struct LayoutGone {
 };
 using Layout = std::unique_ptr<PangoLayout, LayoutGone>;
 
+struct ContextGone {
+  void operator()(PangoContext* context) const { g_object_unref(context); }
+};
+// How text is set on one surface; made once for it, because a context looks its fonts up anew.
+using Context = std::unique_ptr<PangoContext, ContextGone>;
+Context context_of(cairo_t* cairo);
+
 // The runs as Pango sets them, a millimetre a unit; broken at `width` where that is above zero.
-Layout layout_of(cairo_t* cairo, const papers::Runs& runs, const papers::Type& type, double width);
+Layout layout_of(PangoContext* context, const papers::Runs& runs, const papers::Type& type, double width);
 
 // Of one line, in millimetres.
 double width_of(PangoLayoutLine* line);

@@ -34,16 +34,13 @@ class Press {
   template <class Sheet, class Draw>
   files::OutFile print(Sheet sheet, const std::string& name, const std::string& title,
                        const Draw& drawn) const {
-    const auto bytes = [&] {
-      return pdf::pdf_of(pages(drawn(sheet, printing_.paper, printing_.words, *measure_)),
-                         {title, plan_.from});
-    };
-    std::string id = files::sha256_hex(bytes()).substr(0, 4);
+    const auto draw = [&] { return pages(drawn(sheet, printing_.paper, printing_.words, *measure_)); };
+    std::string id = files::sha256_hex(papers::content_of(draw())).substr(0, 4);
     std::transform(id.begin(), id.end(), id.begin(),
                    [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
     const std::string start = iso_text(plan_.from, plan_.clock);
     sheet.plan = printing_.words("plan", {id, start.substr(0, 10) + " " + start.substr(11, 5)});
-    return {name, title, bytes()};
+    return {name, title, pdf::pdf_of(draw(), {title, plan_.from})};
   }
 
  private:

@@ -97,6 +97,9 @@ struct Page {
 
 using Pages = std::vector<Page>;
 
+// All that stands on the pages, as text: the same for the same marks, and only for them.
+std::string content_of(const Pages& pages);
+
 // Distance from baseline to baseline.
 double lead(double points);
 
