@@ -89,3 +89,23 @@ TEST_CASE("every link of the documentation leads to a page and a heading that ar
   }
   CHECK(checked > 50);
 }
+
+TEST_CASE("every page of theory stands in its index") {
+  const fs::path folder = DAMPWARD_SOURCE_DIR "/docs/theory";
+  const std::string index = whole_text(folder / "README.md");
+  for (const auto& entry : fs::directory_iterator(folder)) {
+    const std::string name = entry.path().filename().string();
+    INFO(name);
+    CHECK((name == "README.md" || index.find("](" + name + ")") != std::string::npos));
+  }
+}
+
+TEST_CASE("the index of theory names every room of the core") {
+  const std::string index = whole_text(DAMPWARD_SOURCE_DIR "/docs/theory/README.md");
+  for (const auto& entry : fs::directory_iterator(DAMPWARD_SOURCE_DIR "/core")) {
+    if (!entry.is_directory()) continue;
+    const std::string room = "`core/" + entry.path().filename().string() + "`";
+    INFO(room);
+    CHECK(index.find(room) != std::string::npos);
+  }
+}
