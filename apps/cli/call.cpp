@@ -74,21 +74,8 @@ std::string one_line(std::string text) {
 Reading read_call(const std::vector<std::string>& arguments) {
   Reading reading;
   Call& call = reading.call;
-  CLI::App app{
-      "Dampward plans the drying and lacquering of electronic equipment in hot, damp places.\n"
-      "It plans and permits nothing: local codes and licensed practice decide.",
-      "dampward"};
-  app.set_version_flag("--version", DAMPWARD_VERSION);
-  app.require_subcommand(1);
-
-  declare_folder_verbs(app, call);
-  declare_timetable_verbs(app, call);
-  declare_mix(app, call);
-  declare_air(app, call);
-  declare_leaflet(app, call);
-  declare_bake(app, call);
-  declare_window(app, call);
-  declare_charts(app, call);
+  CLI::App app;
+  declare(app, call);
 
   // CLI11 takes its arguments from the back.
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());

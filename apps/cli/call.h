@@ -22,6 +22,7 @@ struct Call {
   std::string paper = "a4", language = "en";                       // --paper, --lang: of the pages in it
   std::string at;                                                  // plan --at, note --at, as written
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written
+  std::string shell;                                               // completion SHELL
   bool example = false;                                            // start --example
   bool json = false;
   // Options of a question (mix, air, bake, window), by name without dashes and as written; absent: not given.

@@ -31,7 +31,8 @@ Answer answer(const Call& call) {
       {"note", note},     {"exposure", exposure},   {"solve", solve},
       {"verify", verify}, {"selfcheck", selfcheck}, {"mix", mix},
       {"air", air},       {"leaflet", leaflet},     {"bake", bake},
-      {"window", window}, {"charts", charts}};
+      {"window", window}, {"charts", charts},       {"completion", completion},
+      {"man", man}};
   const auto verb = verbs.find(call.verb);
   DAMPWARD_PROMISE(verb != verbs.end(), "a call that was read names a known verb");
   return verb->second(call);

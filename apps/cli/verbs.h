@@ -22,6 +22,8 @@ Answer leaflet(const Call& call);
 Answer bake(const Call& call);
 Answer window(const Call& call);
 Answer charts(const Call& call);
+Answer completion(const Call& call);
+Answer man(const Call& call);
 
 // The verb that was asked for.
 Answer answer(const Call& call);

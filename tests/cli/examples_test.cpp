@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "tests/cli/demo_shop.h"
+#include "tests/cli/help_page.h"
 #include "tests/cli/page.h"
 #include "tests/cli/page_run.h"
 #include "tests/cli/program.h"
@@ -36,19 +37,6 @@ std::set<std::string> options_in(const std::string& text) {
   static const std::regex option("--[a-z][a-z-]*");
   for (std::sregex_iterator at(text.begin(), text.end(), option), end; at != end; ++at)
     options.insert(at->str());
-  options.erase("--help");
-  return options;
-}
-
-// The options at the beginnings of a help page's lines.
-std::set<std::string> options_of(const std::string& verb) {
-  std::istringstream help(dampward_run({verb, "--help"}).out);
-  std::set<std::string> options;
-  for (std::string line; std::getline(help, line);) {
-    std::smatch match;
-    if (std::regex_search(line, match, std::regex("^ +(?:-[a-z], *)?(--[a-z][a-z-]*)")))
-      options.insert(match[1]);
-  }
   options.erase("--help");
   return options;
 }
@@ -94,34 +82,20 @@ TEST_CASE("every option of every verb stands on the page and in an example of it
       if (verb_of(example) == verb) used.merge(options_in(example));
     }
     const std::set<std::string> told = options_in(shown_of(verb));
-    for (const std::string& option : options_of(verb)) {
+    for (const std::string& option : options_in_help(verb)) {
       INFO(verb, " ", option);
       CHECK(told.count(option) == 1);
       CHECK(used.count(option) == 1);
     }
     for (const std::string& option : told) {
       INFO(verb, " has no ", option, ", though the page shows it");
-      CHECK(options_of(verb).count(option) == 1);
+      CHECK(options_in_help(verb).count(option) == 1);
     }
   }
 }
 
 TEST_CASE("every verb the program knows has an example") {
-  const std::string help = dampward_run({"--help"}).out;
-  const std::size_t from = help.find("Subcommands:");
-  REQUIRE(from != std::string::npos);
-  std::istringstream lines(help.substr(from));
-  std::string line;
-  std::getline(lines, line);
-  int known = 0;
-  while (std::getline(lines, line)) {
-    std::smatch match;
-    if (!std::regex_search(line, match, std::regex("^  ([a-z]+) "))) continue;
-    ++known;
-    INFO(match[1].str());
-    CHECK(verbs().count(match[1]) == 1);
-  }
-  CHECK(known == static_cast<int>(verbs().size()));
+  CHECK(verbs() == verbs_in_help());
 }
 
 TEST_CASE("the leaflet fits one page of 80 columns, offers no gun and tells when to stop") {

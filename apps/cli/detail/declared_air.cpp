@@ -15,7 +15,7 @@ void declare_air(CLI::App& app, Call& call) {
       "it is a ventilated booth with measured face velocity");
   ask(*air, call, "lacquer", "LACQUER", "a lacquer of the folder or a shipped family");
   ask(*air, call, "solvent", "SOLVENT", "a thinner, cleaner or solvent of the tables instead");
-  ask(*air, call, "method", "METHOD", "hand_gun, power_gun or brush (also for wiping)");
+  ask(*air, call, "method", "hand_gun|power_gun|brush", "how it is put on; brush for wiping too");
   ask(*air, call, "gun", "GUN", "a gun or brush of the folder (default: whichever gives off most)");
   ask(*air, call, "rate", "FLOW", "mix or solvent used while it is on, e.g. \"0.1 L/min\"");
   ask(*air, call, "litres", "VOLUME", "so much used up in all, e.g. \"2 L\", within --minutes");

@@ -21,7 +21,7 @@ void declare_charts(CLI::App& app, Call& call) {
       ->type_name("PLACE");
   charts->add_option("--paper", call.paper, "a4 (default) or letter")->type_name("a4|letter");
   charts->add_option("--lang", call.language, "of the charts: en (default), es, fr or id")
-      ->type_name("LANGUAGE");
+      ->type_name("en|es|fr|id");
   add_json(*charts, call);
 }
 

@@ -34,7 +34,7 @@ void declare_plan(CLI::App& app, Call& call) {
       ->type_name("PLACE");
   plan->add_option("--paper", call.paper, "a4 (default) or letter")->type_name("a4|letter");
   plan->add_option("--lang", call.language, "of the sheets: en (default), es, fr or id")
-      ->type_name("LANGUAGE");
+      ->type_name("en|es|fr|id");
   plan->add_option("--problem", call.problem, "write the timetable problem there, as JSON")
       ->type_name("FILE");
   plan->add_option("--answer", call.answer, "write the timetable itself there, as JSON")->type_name("FILE");

@@ -6,7 +6,7 @@ void declare_leaflet(CLI::App& app, Call& call) {
   CLI::App* leaflet =
       app.add_subcommand("leaflet", "one page for an owner with one set and one source of warmth");
   ask(*leaflet, call, "kind", "KIND", "the set, one of the shipped archetypes");
-  ask(*leaflet, call, "heat", "SOURCE", "lamp_box, sun_box or dry_box");
+  ask(*leaflet, call, "heat", "lamp_box|sun_box|dry_box", "where the warmth comes from");
   ask(*leaflet, call, "lamp", "POWER", "the lamp, e.g. \"40 W\" (default: the strongest that is safe)");
   ask(*leaflet, call, "box", "SIZE",
       "inside of the box, e.g. \"60 x 40 x 40 cm\" (default: made for the set)");

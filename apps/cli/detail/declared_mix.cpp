@@ -9,7 +9,7 @@ void declare_mix(CLI::App& app, Call& call) {
   ask(*mix, call, "kind", "KIND", "units of this kind instead of the queue");
   ask(*mix, call, "count", "N", "so many of them (default: 1)");
   ask(*mix, call, "area", "AREA", "this surface instead, e.g. \"0.4 m2\" or \"0.3..0.4..0.6 m2\"");
-  ask(*mix, call, "method", "METHOD", "how an area is coated: hand_gun, power_gun or brush");
+  ask(*mix, call, "method", "hand_gun|power_gun|brush", "how an area is coated");
   ask(*mix, call, "efficiency", "SHARE", "share of the solids that lands on it, e.g. \"5..10..15 %\"");
   ask(*mix, call, "lacquer", "LACQUER", "a lacquer of the folder or a shipped family");
   ask(*mix, call, "ratio", "LACQUER:THINNER", "parts by volume, e.g. 2:1; 1:0 is unthinned");

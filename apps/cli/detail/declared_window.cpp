@@ -17,7 +17,7 @@ void declare_window(CLI::App& app, Call& call) {
       ->type_name("SURFACE")
       ->allow_extra_args(false);
   ask(*window, call, "lacquer", "LACQUER", "a lacquer of the folder or a shipped family");
-  ask(*window, call, "method", "METHOD", "hand_gun, power_gun or brush");
+  ask(*window, call, "method", "hand_gun|power_gun|brush", "how it is coated");
   ask(*window, call, "coat-time", "TIME", "hands-on time of one coat, e.g. \"8 min\"");
   add_units(*window, call);
   add_json(*window, call);
