@@ -106,11 +106,11 @@ bool take_place(const fs::path& fresh, const fs::path& place) {
 
 }  // namespace
 
-std::optional<Problem> write_out_folder(const fs::path& named, const OutStamp& stamp,
-                                        const std::vector<OutFile>& files) {
+std::optional<NotWritten> write_out_folder(const fs::path& named, const OutStamp& stamp,
+                                           const std::vector<OutFile>& files) {
   // "sheets/" is the same place as "sheets".
   const fs::path place = named.has_filename() ? named : named.parent_path();
-  if (auto problem = in_the_way(place)) return problem;
+  if (const auto problem = in_the_way(place)) return NotWritten{*problem, false};
   fs::path fresh = place;
   fresh += ".part";
   std::error_code error;
@@ -123,7 +123,8 @@ std::optional<Problem> write_out_folder(const fs::path& named, const OutStamp& s
                        });
   const bool placed = written && take_place(fresh, place);
   fs::remove_all(fresh, error);
-  return placed ? std::nullopt : std::optional(cannot_write(place));
+  if (placed) return std::nullopt;
+  return NotWritten{cannot_write(place), made && !written};
 }
 
 }  // namespace dampward::files

@@ -74,8 +74,8 @@ Answer charts(const Call& call) {
   if (!call.out.empty()) {
     const auto pages = charts_output(*made, *printing);
     if (!pages) return faulty(call, pages.problems());
-    if (const auto problem = files::write_out_folder(call.out, charts_stamp(*made, *pages), *pages))
-      return faulty(call, {*problem});
+    if (const auto failure = files::write_out_folder(call.out, charts_stamp(*made, *pages), *pages))
+      return not_written(call, *failure);
   }
   return {call.json ? files::charts_json(*made) : as_page(charts_summary(*made, call.out)), "",
           ExitCode::done};

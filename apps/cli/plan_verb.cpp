@@ -84,10 +84,10 @@ std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, con
   if (call.out.empty()) return std::nullopt;
   const auto printing = printing_of(call);
   if (!printing) return faulty(call, printing.problems());
-  const auto problem =
+  const auto failure =
       files::write_out_folder(call.out, stamp_of(plan, texts.answer), output_of(plan, *printing));
-  if (!problem) return std::nullopt;
-  return faulty(call, {*problem});
+  if (!failure) return std::nullopt;
+  return not_written(call, *failure);
 }
 
 }  // namespace

@@ -7,6 +7,12 @@
 
 namespace dampward::cli {
 
+Answer not_written(const Call& call, const files::NotWritten& failure) {
+  Answer answer = faulty(call, {failure.problem});
+  if (failure.ran_out) answer.code = ExitCode::our_fault;
+  return answer;
+}
+
 Answer faulty(const Call& call, const Problems& problems) {
   Answer answer;
   answer.code = ExitCode::input_at_fault;

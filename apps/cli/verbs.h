@@ -1,5 +1,6 @@
 #pragma once
 
+#include "adapters/files/out_folder.h"
 #include "apps/cli/call.h"
 #include "core/base/civil_time.h"
 #include "core/base/problem.h"
@@ -30,6 +31,8 @@ Answer answer(const Call& call);
 
 // Faults of the input as an answer: told on standard error, and as the one JSON document where that was asked for.
 Answer faulty(const Call& call, const Problems& problems);
+// The same where --out could not be written: a full disk is nothing the input could mend.
+Answer not_written(const Call& call, const files::NotWritten& failure);
 
 // "2026-11-30 09:20" on the shop's clock, or with Z or an offset; the problem names the option.
 Result<Instant> time_option(const std::string& option, const std::string& written, const WallClock& clock);

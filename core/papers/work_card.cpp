@@ -228,6 +228,7 @@ class Card {
   void out(Step& step) const {
     if (!card_.warm) return;
     const WorkCard::Warm& w = *card_.warm;
+    if (w.opens > w.leaves) step.body.push_back(words_("card_not_before", {clock(w.opens)}));
     step.body.push_back(words_("card_no_coat_after", {clock(w.last_start)}));
     step.more = [this, w](Pen& pen, double y) {
       return window_strip(
