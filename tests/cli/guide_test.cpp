@@ -27,10 +27,18 @@ TEST_CASE("guide: what a new hand is shown is what the program says") {
   follow_page("guide/teaching-a-new-hand.md");
 }
 
+TEST_CASE("guide: the sheets it explains are there") {
+  follow_page("guide/reading-the-sheets.md");
+}
+
 TEST_CASE("every page of the guide is followed here") {
-  const std::set<std::string> followed = {
-      "README.md",           "your-first-plan.md",       "a-kind-you-have-never-weighed.md",
-      "building-an-oven.md", "when-the-plan-says-no.md", "teaching-a-new-hand.md"};
+  const std::set<std::string> followed = {"README.md",
+                                          "your-first-plan.md",
+                                          "a-kind-you-have-never-weighed.md",
+                                          "building-an-oven.md",
+                                          "when-the-plan-says-no.md",
+                                          "teaching-a-new-hand.md",
+                                          "reading-the-sheets.md"};
   for (const auto& entry : std::filesystem::directory_iterator(DAMPWARD_SOURCE_DIR "/docs/guide")) {
     if (entry.path().extension() != ".md") continue;
     INFO(entry.path().string());
