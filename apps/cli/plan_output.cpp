@@ -8,6 +8,7 @@
 #include "adapters/files/sha256.h"
 #include "adapters/files/timetable_sheets.h"
 #include "adapters/pdf/pdf.h"
+#include "workbench/label_sets.h"
 #include "workbench/sheets.h"
 #include "workbench/work_cards.h"
 
@@ -65,6 +66,9 @@ std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printin
   for (const papers::MixingSheet& sheet : workbench::mixing_sheets(plan))
     all.push_back(press.print(sheet, "mixing_" + sheet.pot + ".pdf", "mixing sheet of pot " + sheet.pot,
                               papers::mixing_sheet));
+  if (!plan.units.empty())
+    all.push_back(
+        press.print(workbench::label_set(plan), "labels.pdf", "labels and bag tags", papers::labels));
   return all;
 }
 
