@@ -287,7 +287,10 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   plan.clock = workshop.shop.site.clock;
   for (const auto& station : workshop.shop.stations) plan.names[station.id.text] = station.name;
   for (const auto& oven : workshop.shop.ovens) plan.names[oven.id.text] = oven.name;
-  for (const auto& person : workshop.shop.crew) plan.names[person.id.text] = person.name;
+  for (const auto& person : workshop.shop.crew) {
+    plan.names[person.id.text] = person.name;
+    if (!person.language.empty()) plan.languages[person.id.text] = person.language;
+  }
   plan.cost_unit = workshop.shop.costs.unit;
   plan.from = plan.clock.instant(*starts);
   plan.queued = daily->queue.units.size();

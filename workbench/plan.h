@@ -220,6 +220,22 @@ struct RoomAir {
   std::vector<std::string> because;
 };
 
+// From when to when somebody has the respirator on.
+struct MaskOn {
+  Instant from, to;
+};
+
+// What one of the crew breathes on one day, as if without a respirator, and what they wear.
+struct PersonDay {
+  Instant begins, ends;                     // first shift to last of that date
+  std::optional<double> exposure_index;     // over the day; none: not known
+  std::optional<double> stel_index;         // over the worst fifteen minutes; none: not known
+  std::optional<double> respirator_factor;  // as in PersonAir
+  bool supplied_air = false;
+  bool sprays = false;        // a gun in hand: a mask against mist all the same
+  std::vector<MaskOn> masks;  // in order, apart; empty where nothing is worn
+};
+
 // What one of the crew breathes on their worst day, as if without a respirator.
 struct PersonAir {
   PersonId person;
@@ -241,6 +257,7 @@ struct PersonAir {
   std::optional<VapourShare> highest_use;  // of all vapour together over fifteen minutes; none: not known
   std::string because;
   std::vector<std::string> remedies;  // what would spare the respirator, or a weaker class do
+  std::vector<PersonDay> days = {};   // every day they come in, in order
 };
 
 // What the timetable takes of a limited power supply.
@@ -261,7 +278,8 @@ struct Plan {
   Instant from;
   RulingAir air;
   std::string lacquer_name;
-  std::map<std::string, std::string> names;  // of stations, ovens and people, by id
+  std::map<std::string, std::string> names;      // of stations, ovens and people, by id
+  std::map<std::string, std::string> languages;  // of the people who asked for one, by id
   std::vector<Load> loads;
   std::vector<Window> windows;
   std::vector<UnitPlan> units;  // treated, in order of the queue's due dates

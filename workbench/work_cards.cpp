@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "workbench/step_cautions.h"
 #include "workbench/step_keys.h"
 
 namespace dampward::workbench {
@@ -28,19 +29,6 @@ std::vector<papers::WorkCard::Item> items_of(const std::vector<route::ListedPart
   return items;
 }
 
-// Rows of the table that hold only for some: what is in a unit's parts, and what a gun does that a brush does not. A plan
-// never works with isocyanates (H31) and knows no airless gun (H36).
-bool concerns(const Caution& caution, const UnitPlan& unit) {
-  static const std::set<std::string> of_parts = {"H03", "H04", "H05", "H06", "H07", "H08",
-                                                 "H09", "H10", "H11", "H12", "H13"};
-  static const std::set<std::string> of_guns = {"H34", "H35", "H39"};
-  static const std::set<std::string> never = {"H31", "H36"};
-  if (of_parts.count(caution.id.text) > 0)
-    return std::find(unit.hazards.begin(), unit.hazards.end(), caution.id) != unit.hazards.end();
-  if (of_guns.count(caution.id.text) > 0) return unit.way == "spray_stripped";
-  return never.count(caution.id.text) == 0;
-}
-
 std::vector<papers::WorkCard::Line> lines_of(const UnitPlan& unit, const Plan& plan) {
   std::vector<papers::WorkCard::Line> lines;
   std::set<std::string> told;
@@ -49,15 +37,13 @@ std::vector<papers::WorkCard::Line> lines_of(const UnitPlan& unit, const Plan& p
         step.id, key_of(unit, step),         step.starts, step.ends, !step.people.empty(),
         {},      plan.name_of(step.station), {}};
     for (const PersonId& person : step.people) line.people.push_back(plan.name_of(person.text));
-    for (const Caution& caution : plan.cautions) {
-      const bool here = caution.step == step.hazard_step || caution.step == step.hazard_step_too ||
-                        (step.hazard_step == "make_safe" && caution.step == "all");
-      if (here && concerns(caution, unit) && told.insert(caution.id.text).second)
-        line.hazards.push_back(caution.id.text);
+    std::vector<std::string> hazards = hazards_at(unit, step, plan);
+    if (step.hazard_step == "make_safe") {
+      for (std::string& id : hazards_of("all", plan)) hazards.push_back(std::move(id));
     }
-    // What holds everywhere stands after what holds here.
-    std::stable_partition(line.hazards.begin(), line.hazards.end(),
-                          [](const std::string& id) { return id != "H49" && id != "H50"; });
+    for (const std::string& id : hazards) {
+      if (told.insert(id).second) line.hazards.push_back(id);
+    }
     lines.push_back(std::move(line));
   }
   std::stable_sort(lines.begin(), lines.end(),

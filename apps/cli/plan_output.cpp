@@ -5,11 +5,14 @@
 #include <memory>
 #include <set>
 
+#include "adapters/files/messages.h"
 #include "adapters/files/sha256.h"
 #include "adapters/files/timetable_sheets.h"
 #include "adapters/pdf/pdf.h"
+#include "workbench/day_sheets.h"
 #include "workbench/label_sets.h"
 #include "workbench/sheets.h"
+#include "workbench/wall_board.h"
 #include "workbench/work_cards.h"
 
 namespace dampward::cli {
@@ -53,6 +56,14 @@ class Press {
   std::unique_ptr<papers::Measure> measure_ = pdf::measure();
 };
 
+// In the language the person asked for, else that of all sheets.
+Printing printing_for(const std::string& person, const workbench::Plan& plan, const Printing& printing) {
+  const auto asked = plan.languages.find(person);
+  if (asked == plan.languages.end()) return printing;
+  const auto words = files::sheet_words(asked->second);
+  return words ? Printing{printing.paper, *words} : printing;
+}
+
 std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printing& printing) {
   std::vector<files::OutFile> all;
   const Press press(plan, printing);
@@ -69,6 +80,14 @@ std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printin
   if (!plan.units.empty())
     all.push_back(
         press.print(workbench::label_set(plan), "labels.pdf", "labels and bag tags", papers::labels));
+  if (const auto board = workbench::wall_board(plan))
+    all.push_back(press.print(*board, "wall_board.pdf", "wall board of the line", papers::wall_board));
+  std::set<std::string> days;
+  for (const papers::DaySheet& sheet : workbench::day_sheets(plan)) {
+    const Printing own = printing_for(sheet.person, plan, printing);
+    all.push_back(Press(plan, own).print(sheet, "day_" + file_name(sheet.person, days) + ".pdf",
+                                         "day sheet of " + sheet.person, papers::day_sheet));
+  }
   return all;
 }
 

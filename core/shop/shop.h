@@ -125,7 +125,7 @@ struct Person {
       skills;  // make_safe, test, strip, clean, mask, oven, spray, brush, touch_up, mark, assemble
   WeekHours shifts;
   std::vector<DailyHours> breaks;  // every working day
-  std::string language;            // ISO 639-1
+  std::string language;            // of their sheets, ISO 639-1; empty: none of their own
 };
 
 struct Station {

@@ -20,7 +20,7 @@ using room_air::Stay;
 using room_air::WorkDay;
 
 struct Day {
-  line::Minute begins = 0;
+  line::Minute begins = 0, ends = 0;
   WorkDay work;
 };
 
@@ -57,6 +57,7 @@ std::vector<Day> days_of(const line::Person& person, const PlanScenes& scenes, I
     const auto [place, added] = days.try_emplace(date_of(shift.from));
     Day& day = place->second;
     if (added) day.begins = shift.from;
+    day.ends = shift.to;
     day.work.shift += static_cast<double>(shift.length()) * minute;
   }
   std::sort(stays.begin(), stays.end(), [](const Stay& a, const Stay& b) { return a.from < b.from; });
@@ -138,6 +139,47 @@ std::string strongest_at(const room_air::Scene& scene, int when) {
   return by;
 }
 
+bool sprays_on(const Day& day, const PlanScenes& scenes) {
+  return std::any_of(day.work.stays.begin(), day.work.stays.end(), [&](const Stay& stay) {
+    return stay.at && scenes.people.releases[*stay.at].what == "coat";
+  });
+}
+
+// From the can to clear air: while lacquer or thinner is in the open in the place, until nine tenths of its film are gone and the
+// fan has cleared what is left; of cleaning, one's own.
+line::Calendar masks_of(const Day& day, const PersonId& person, const PlanScenes& scenes, Duration purge) {
+  line::Calendar all;
+  for (std::size_t i = 0; i < scenes.hands.size(); ++i) {
+    const room_air::Release& release = scenes.people.releases[i];
+    const bool own =
+        std::find(scenes.hands[i].begin(), scenes.hands[i].end(), person) != scenes.hands[i].end();
+    if (release.what == "rags" || (release.what == "cleaning" && !own)) continue;
+    const double after = (release.nine_tenths + purge).in(minute);
+    const line::Span worn{release.from, release.to + static_cast<line::Minute>(std::ceil(after))};
+    if (worn.from < day.ends && worn.to > day.begins)
+      all.push_back({std::max(worn.from, day.begins), worn.to});
+  }
+  return line::tidied(std::move(all));
+}
+
+PersonDay person_day(const Day& day, const Breathing& breathed, const RespiratorChoice& choice,
+                     const PersonId& person, const PlanScenes& scenes, Duration purge, Instant from) {
+  PersonDay told;
+  told.begins = line::instant_of(day.begins, from);
+  told.ends = line::instant_of(day.ends, from);
+  told.exposure_index = breathed.index;
+  told.stel_index = breathed.short_index;
+  told.sprays = sprays_on(day, scenes);
+  if (choice.respirator != nullptr) {
+    told.respirator_factor = choice.respirator->factor;
+    told.supplied_air = choice.respirator->supplied_air;
+  }
+  if (choice.verdict == RespiratorChoice::Verdict::none_needed && !told.sprays) return told;
+  for (const line::Span& span : masks_of(day, person, scenes, purge))
+    told.masks.push_back({line::instant_of(span.from, from), line::instant_of(span.to, from)});
+  return told;
+}
+
 }  // namespace
 
 PlanAir air_of(const PlanScenes& scenes, const line::Problem& problem, const PaintShop& paint,
@@ -188,18 +230,16 @@ PlanAir air_of(const PlanScenes& scenes, const line::Problem& problem, const Pai
                       chosen.reason),
                "More air, a smaller gun, a brush, or a lacquer with a slower or less harmful solvent.");
       }
+      told.days.push_back(person_day(day, breathed, chosen, told.person, scenes, paint.purge, from));
       if (begins && !(badness(breathed, chosen) > badness(worst, choice))) continue;
       if (!(breathed.peak > VapourShare{})) continue;
       worst = breathed;
       choice = chosen;
       begins = day.begins;
       shift = day.work.shift;
-      sprays = near = false;
-      for (const Stay& stay : day.work.stays) {
-        if (!stay.at) continue;
-        near = true;
-        sprays = sprays || scenes.people.releases[*stay.at].what == "coat";
-      }
+      sprays = sprays_on(day, scenes);
+      near = std::any_of(day.work.stays.begin(), day.work.stays.end(),
+                         [](const Stay& stay) { return stay.at.has_value(); });
     }
     const auto at = [&](int when) { return line::instant_of(when, from); };
     told.limit_factor = room_air::long_day_factor(shift);

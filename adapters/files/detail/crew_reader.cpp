@@ -1,8 +1,12 @@
+#include <algorithm>
+
 #include "adapters/files/detail/shop_readers.h"
+#include "adapters/files/messages.h"
 #include "adapters/files/table_reader.h"
 #include "adapters/files/week_hours.h"
 #include "adapters/files/words.h"
 #include "core/base/format.h"
+#include "core/base/text.h"
 
 namespace dampward::files::detail {
 namespace {
@@ -40,9 +44,11 @@ Person read_person(const TomlNode& node, Proof& proof) {
       report(table, "breaks", hours.problems().front());
     }
   }
-  person.language = table.text_or("language", "en");
-  if (person.language.size() != 2)
-    table.fault("language", "which is no language code", "two letters such as \"en\" or \"pt\"");
+  const std::vector<std::string> languages = sheet_languages();
+  person.language = table.text_or("language", "");
+  if (table.has("language") &&
+      std::find(languages.begin(), languages.end(), person.language) == languages.end())
+    table.fault("language", "which no sheet speaks", "one of " + listed(languages));
   table.finish();
   return person;
 }
