@@ -223,6 +223,7 @@ TEST_CASE("a temperature without unit, a negative mass, 1e300 and NaN are refuse
         Case{"spray.toml", "mixing = 0.3", "mixing = 3", "mixing = 3"},
         Case{"spray.toml", "\"5..10..15 %\"", "\"15..10..5 %\"", "a range that falls"},
         Case{"crew.toml", "\"strip\", \"mask\"", "\"strpi\", \"mask\"", "strpi"},
+        Case{"crew.toml", "language = \"id\"", "language = \"pt\"", "which no sheet speaks"},
         Case{"crew.toml", "\"mon-fri 07:00-15:30\"", "\"mon-fri 15:30-07:00\"", "ends before it begins"},
         Case{"crew.toml", "\"mon-fri 07:00-15:30\"", "\"mno-fri 07:00-15:30\"", "where days belong"},
         Case{"crew.toml", "\"10:00-10:15\"", "\"10:15-10:00\"", "ends before it begins"},
