@@ -167,7 +167,8 @@ class Days {
       return std::any_of(air->masks.begin(), air->masks.end(),
                          [&](const MaskOn& mask) { return mask.from < to && from < mask.to; });
     };
-    for (DaySheet::Row& row : day.rows) row.masked = masked(row.starts, row.ends);
+    // A pot is mixed behind the mask, however few minutes the timetable leaves it.
+    for (DaySheet::Row& row : day.rows) row.masked = !row.pot.empty() || masked(row.starts, row.ends);
     for (DaySheet::Gap& gap : day.gaps) {
       if (gap.kind != DaySheet::Gap::Kind::meal) gap.masked = masked(gap.from, gap.to);
     }

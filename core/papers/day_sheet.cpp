@@ -96,8 +96,9 @@ class DayPages {
   Step step_of(const DaySheet::Row& row) const {
     Step step;
     step.clock = clock_of(row.starts, sheet_.clock);
-    step.who = time_taken(std::chrono::duration<double>(row.ends - row.starts).count() * second);
-    if (row.masked) step.who += "\n" + words_("day_mask");
+    if (row.ends > row.starts)
+      step.who = time_taken(std::chrono::duration<double>(row.ends - row.starts).count() * second);
+    if (row.masked) step.who += (step.who.empty() ? "" : "\n") + words_("day_mask");
     step.title = title(row);
     for (const std::string& id : row.hazards)
       step.warnings.push_back({danger_of(id), words_("caution_" + id)});
