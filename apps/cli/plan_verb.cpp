@@ -118,14 +118,16 @@ Answer plan(const Call& call) {
   const TimetableTexts texts = texts_of(made->problem, made->answer, iso_text(made->from, made->clock));
   if (const auto broken = broken_timetable(call, texts)) return *broken;
   if (const auto failed = unwritten(call, texts)) return *failed;
-  if (const auto failed = put_out(call, *made, texts)) return *failed;
   if (!call.what_if.empty()) {
+    if (const auto failed = put_out(call, *made, texts)) return *failed;
     Answer answer = what_if(call, *workshop, *made, options);
     return interrupted() ? stopped(call) : answer;
   }
   workbench::Plan plan = std::move(made).value();
   workbench::add_ladders(plan, *workshop, records, options, changer(call.folder, *workshop, {}));
   if (interrupted()) return stopped(call);
+  // The sheets tell a refused unit's ladder too.
+  if (const auto failed = put_out(call, plan, texts)) return *failed;
   Answer answer;
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
   answer.out =

@@ -159,7 +159,7 @@ class Stretch {
     for (std::size_t i = 0; i < days.size(); ++i) {
       const double from = axis_.at(days[i].from);
       if (i > 0) pen.hatch(from - TimeAxis::night, top, TimeAxis::night, bottom - top, 2.4);
-      pen.line(from, top - 5, from, bottom, line_width);
+      pen.line(from, top - 1, from, bottom, line_width);
     }
     pen.line(axis_.at(ends()), top - 1, axis_.at(ends()), bottom, line_width);
   }
@@ -233,17 +233,19 @@ class Stretch {
 
   // The window's walls, and its clock times in words under the bars.
   void window(Pen& pen, double y, const WallBoard::Unit& unit) const {
-    if (!unit.shuts) return;
     if (unit.opens && today(*unit.opens))
       pen.line(axis_.at(*unit.opens), y + 1, axis_.at(*unit.opens), y + 8.2, thick);
-    if (today(*unit.shuts)) pen.wall(axis_.at(*unit.shuts), y + 4.6, 7.2);
-    const Instant first = unit.coats.empty() ? *unit.shuts : unit.coats.front();
-    if (!today(first) && !today(*unit.shuts)) return;
+    if (unit.shuts && today(*unit.shuts)) pen.wall(axis_.at(*unit.shuts), y + 4.6, 7.2);
+    if (unit.coats.empty()) return;
+    const Instant first = unit.coats.front();
+    if (!today(first) && !(unit.shuts && today(*unit.shuts))) return;
     std::string coats;
     for (const Instant coat : unit.coats) coats += (coats.empty() ? "" : "  ") + clock(coat);
-    const std::string shuts =
-        (date(first) == date(*unit.shuts) ? "" : day(*unit.shuts) + thin_space) + clock(*unit.shuts);
-    const std::string told = words_("board_coats", {coats, shuts});
+    std::string told = words_("board_coats_alone", {coats});
+    if (unit.shuts) {
+      const std::string name = date(first) == date(*unit.shuts) ? "" : day(*unit.shuts) + thin_space;
+      told = words_("board_coats", {coats, name + clock(*unit.shuts)});
+    }
     const double width = pen.width_of(told, read_name);
     const double x =
         std::clamp(axis_.at(first), axis_left + 1, std::max(axis_left + 1, right_ - next_width - width - 1));
@@ -269,6 +271,7 @@ class Stretch {
   double refusal(Pen& pen, double y, const WallBoard::Refused& refused) const {
     const double room = right_ - axis_left - 2;
     std::string told = words_("board_refused", {refused.reason});
+    if (told.back() != '.') told += '.';
     if (!refused.opens_with.empty()) told += " " + words_("board_opens", {refused.opens_with});
     return 6 + pen.caution(axis_left + 2, y + 6, room, told) - lead(reading) + 4;
   }

@@ -185,6 +185,41 @@ TEST_CASE(
             .exit_code == 2);
 }
 
+TEST_CASE(
+    "the wall board holds every unit, window and refusal, and everybody's day sheet speaks the language they "
+    "asked for") {
+  const DemoShop demo;
+  const ScratchFolder scratch;
+  const std::string out = (scratch.path() / "out").string();
+  CHECK(dampward_run({"plan", demo.folder(), "--out", out}).exit_code == 0);
+  const auto text_of = [&](const std::string& name) {
+    std::string text = output_of_shell("pdftotext '" + out + "/" + name + "' -");
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return text;
+  };
+  const auto holds = [](const std::string& text, const std::string& said) {
+    CHECK_MESSAGE(text.find(said) != std::string::npos, said);
+  };
+  const Json plan = only_document(dampward_run({"plan", demo.folder(), "--json"}));
+  const std::string board = text_of("wall_board.pdf");
+  for (const Json& unit : plan["units"]) holds(board, unit["unit"]);
+  for (const Json& refusal : plan["refused"]) {
+    holds(board, refusal["unit"]);
+    holds(board, refusal["reason"].get<std::string>());
+  }
+  const std::string painter = text_of("day_painter.pdf"), technician = text_of("day_technician.pdf");
+  std::string days = painter + technician + text_of("day_assistant.pdf") + text_of("day_lead.pdf");
+  REQUIRE_FALSE(plan["windows"].empty());
+  for (const Json& window : plan["windows"]) {
+    const std::string shuts = window["closes_at"].get<std::string>().substr(11, 5);
+    holds(board, "shuts " + shuts);
+    holds(days, shuts);
+  }
+  holds(painter, "Day sheet");
+  holds(technician, "Hoja del día");
+  holds(text_of("day_assistant.pdf"), "Lembar harian");
+}
+
 TEST_CASE("an earlier output is replaced whole, and a folder with anything else in it is never touched") {
   const DemoShop demo;
   const ScratchFolder scratch;
