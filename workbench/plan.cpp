@@ -313,15 +313,16 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
                            workshop.hazards};
   const moist_air::HumidAir humid_air{plan.air.temperature, plan.air.humidity, pressure};
 
-  options.progress("working out each kind's limits and ovens");
   const WatchedStretches watched = watched_stretches(workshop.shop, plan.from);
   std::map<KindId, KindCase> cases;
   QueuedUnits baked, cold;
   for (const auto* unit : in_order(daily->queue)) {
     const equipment::Kind* kind = workshop.kinds.find(unit->kind);
     DAMPWARD_PROMISE(kind != nullptr, "every kind of a queue that was read is known");
-    if (!cases.contains(unit->kind))
+    if (!cases.contains(unit->kind)) {
+      options.progress("limits and ovens of " + kind->name);
       cases.emplace(unit->kind, kind_case(*kind, workshop, means, humid_air, watched));
+    }
     const KindCase& known = cases.at(unit->kind);
     if (known.refused) {
       plan.refused.push_back({*known.refused, unit->serial, unit->kind});
@@ -331,7 +332,7 @@ Result<Plan> make_plan(const Workshop& workshop, const records::RecordStore& sto
   }
 
   const RulingAir coating_air = dried(plan.air, workshop.shop.spray, pressure);
-  const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases};
+  const DraftingTable table{workshop, means, *paint, humid_air, coating_air, cases, options.progress};
   options.progress("putting units into loads");
   const Timetable timed = timetable_in_good_air(baked, cold, table, plan.from, plan.clock, options);
   if (!options.at) {

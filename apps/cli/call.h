@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "apps/cli/exit_code.h"
+#include "apps/cli/screen.h"
 #include "apps/cli/unit_text.h"
 
 namespace dampward::cli {
@@ -30,6 +31,7 @@ struct Call {
   std::vector<std::string> surfaces;  // window --surface, each as written
   std::string unit_word = "metric";   // --units as written
   UnitSystem units = UnitSystem::metric;
+  Screen screen;  // what standard output is read on
 };
 
 // Text for standard output and standard error, and how the program ends.

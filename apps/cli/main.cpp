@@ -1,3 +1,5 @@
+#include <unistd.h>
+
 #include <cstdio>
 #include <exception>
 #include <string>
@@ -24,7 +26,8 @@ int say(const Answer& answer) {
 int main(int argc, char** argv) {
   try {
     dampward::cli::listen_for_interrupts();
-    const auto reading = dampward::cli::read_call(std::vector<std::string>(argv + 1, argv + argc));
+    auto reading = dampward::cli::read_call(std::vector<std::string>(argv + 1, argv + argc));
+    reading.call.screen = dampward::cli::screen_of(STDOUT_FILENO);
     return say(reading.ends_with ? *reading.ends_with : dampward::cli::answer(reading.call));
   } catch (const std::exception& error) {
     std::fprintf(stderr, "dampward: our own mistake, please report it: %s\n", error.what());

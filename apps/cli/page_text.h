@@ -17,7 +17,7 @@ std::string cut(std::string_view text, std::size_t width);
 std::string fitted(std::string_view text, std::size_t width);
 
 // The text broken at blanks into lines of at most `width` columns. The first keeps the blanks it starts with, the others
-// start with `indent`.
+// start with `indent`. Below 80 columns a number stays with its unit.
 std::vector<std::string> wrapped(std::string_view text, std::size_t width, std::size_t indent = 0);
 
 // The lines with a line end after each.

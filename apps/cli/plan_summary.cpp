@@ -5,6 +5,7 @@
 #include <functional>
 #include <map>
 
+#include "apps/cli/detail/summary_parts.h"
 #include "apps/cli/page_text.h"
 #include "core/base/format.h"
 #include "core/base/text.h"
@@ -13,9 +14,6 @@ namespace dampward::cli {
 namespace {
 
 using workbench::Plan;
-
-constexpr std::size_t page_width = 80;
-constexpr std::size_t page_lines = 40;
 
 std::string day_and_clock(Instant instant, const WallClock& clock) {
   static constexpr const char* names[] = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
@@ -38,30 +36,34 @@ std::string sentence(std::string text) {
   return text;
 }
 
-// A titled part of the page. Each entry is one or more lines that stay together.
-struct Part {
-  std::string title;
-  std::vector<std::vector<std::string>> entries;
-  std::size_t least = 1;  // entries that others give way to first
-  bool whole = false;     // what keeps people safe is never cut
-  std::size_t last = 0;   // entries that never give way
-};
+// Columns, times and what stands behind them: in one line, cut, where the page is wide enough for nearly all of it, else folded.
+std::vector<std::string> load_row(const std::string& row, const std::string& times, const std::string& behind,
+                                  std::size_t width) {
+  if (width >= 80) return {cut(row + " " + times + " " + behind, width)};
+  std::vector<std::string> lines{row + " " + times};
+  if (columns(lines.front()) > width) {
+    lines = columns(row) > width ? wrapped(row, width, 3) : std::vector<std::string>{row};
+    lines.push_back("   " + times);
+  }
+  for (std::string& line : wrapped("   " + behind, width, 3)) lines.push_back(std::move(line));
+  return lines;
+}
 
-Part loads_part(const Plan& plan, const UnitText& units) {
+Part loads_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"OVEN LOADS  (units, set point, safe hold, in, first out, weakest part)", {}, 8, false, 4};
   for (const auto& load : plan.loads) {
     part.entries.push_back(
-        {cut(format(" {} {} {} {} {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
-                    fitted(load.oven.text, 9), fitted(units.setting(load.set_point), 6),
-                    fitted(units.hours(load.hold), 6), day_and_clock(load.starts, plan.clock),
-                    day_and_clock(load.first_out, plan.clock), load.weakest_unit.text, load.weakest_name),
-             page_width)});
+        load_row(format(" {} {} {} {}", fitted(format("{} x{}", load.id, load.units.size()), 7),
+                        fitted(load.oven.text, 9), fitted(units.setting(load.set_point), 6),
+                        fitted(units.hours(load.hold), 6)),
+                 day_and_clock(load.starts, plan.clock) + " " + day_and_clock(load.first_out, plan.clock),
+                 load.weakest_unit.text + " " + load.weakest_name, width));
   }
   return part;
 }
 
-Part refused_part(const Plan& plan, const UnitText& units) {
-  Part part{"NOT SAFE TO TREAT", {}, 2, false, 1};
+Part refused_part(const Plan& plan, const UnitText& units, std::size_t width) {
+  Part part{"NOT SAFE TO TREAT", {}, 2, false, 1, {}, Tone::stop};
   for (const auto& refusal : plan.refused) {
     std::string text = format(" {}: {} ", refusal.unit.text, sentence(refusal.reason));
     if (refusal.ladder.empty()) {
@@ -71,27 +73,32 @@ Part refused_part(const Plan& plan, const UnitText& units) {
       text += format("Tried, and lets it in: {} ({} {}{}).", rung.words, fixed(rung.cost, 1), plan.cost_unit,
                      rung.estimated ? ", estimate" : "");
     }
-    part.entries.push_back(wrapped(units.sentence(text), page_width, 3));
+    part.stops.insert(part.entries.size());
+    part.entries.push_back(wrapped(units.sentence(text), width, 3));
   }
   return part;
 }
 
 // The hazards that kill, in a line each; the whole table goes with the JSON answer and never shrinks.
-Part cautions_part(const Plan& plan, const UnitText& units) {
+Part cautions_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"CAUTIONS  (" + std::to_string(plan.cautions.size()) +
                 " in all; local codes and licensed practice decide)",
             {},
             4,
-            true};
-  part.entries = {
-      {" Prove every set dead before a cover comes off: unplug, discharge, measure."},
-      {" No flame, cigarette, heater or unrated motor within " + units.length(6.1 * metre) + " of lacquer."},
-      {" Work damp with solvent never goes into an oven: its vapour would explode."},
-      {" Fitted respirator, gun and set bonded, extinguisher, two clear ways out."}};
+            true,
+            0,
+            {},
+            Tone::stop};
+  for (const std::string& text :
+       {std::string(" Prove every set dead before a cover comes off: unplug, discharge, measure."),
+        " No flame, cigarette, heater or unrated motor within " + units.length(6.1 * metre) + " of lacquer.",
+        std::string(" Work damp with solvent never goes into an oven: its vapour would explode."),
+        std::string(" Fitted respirator, gun and set bonded, extinguisher, two clear ways out.")})
+    part.entries.push_back(wrapped(text, width, 3));
   return part;
 }
 
-Part no_heat_part(const Plan& plan, const UnitText& units) {
+Part no_heat_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"DRIED WITHOUT THE OVEN", {}, 1};
   for (const auto& unit : plan.units) {
     if (!unit.no_heat) continue;
@@ -100,36 +107,41 @@ Part no_heat_part(const Plan& plan, const UnitText& units) {
       text += " Measure: " + unit.measure +
               (unit.saves ? "; that would save " + units.hours(*unit.saves) + "." : ".");
     }
-    part.entries.push_back(wrapped(units.sentence(text), page_width, 3));
+    part.entries.push_back(wrapped(units.sentence(text), width, 3));
   }
   return part;
 }
 
-Part late_part(const Plan& plan) {
+Part late_part(const Plan& plan, std::size_t width) {
   Part part{"LATE BUT SAFE", {}, 2, false, 1};
   for (const auto& unit : plan.units) {
     if (!is_late(unit)) continue;
-    part.entries.push_back({format(" {}: ready {} {}, due {}", unit.unit.text,
-                                   date_text(unit.done, plan.clock), day_and_clock(unit.done, plan.clock),
-                                   date_text(*unit.due - std::chrono::seconds(1), plan.clock))});
+    part.entries.push_back(
+        wrapped(format(" {}: ready {} {}, due {}", unit.unit.text, date_text(unit.done, plan.clock),
+                       day_and_clock(unit.done, plan.clock),
+                       date_text(*unit.due - std::chrono::seconds(1), plan.clock)),
+                width, 3));
   }
   return part;
 }
 
-Part tight_part(const Plan& plan, const UnitText& units) {
+Part tight_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"TIGHT OR IN DOUBT", {}, 3, false, 1};
-  for (const auto& warning : plan.warnings)
-    part.entries.push_back(wrapped(" " + units.sentence(sentence(warning)), page_width, 3));
+  for (const auto& warning : plan.warnings) {
+    if (warning.find(": stop ") != std::string::npos) part.stops.insert(part.entries.size());
+    part.entries.push_back(wrapped(" " + units.sentence(sentence(warning)), width, 3));
+  }
   return part;
 }
 
-Part stock_part(const Plan& plan, const UnitText& units) {
+Part stock_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"LACQUER AND THINNER", {}, 2, true};
   for (const auto& need : plan.stock) {
+    if (need.is_short) part.stops.insert(part.entries.size());
     part.entries.push_back(
         wrapped(format(" {}: {} needed, {} in stock{}", need.name, units.volume(need.needed),
                        units.volume(need.in_stock), need.is_short ? "  SHORT" : ""),
-                page_width, 3));
+                width, 3));
   }
   return part;
 }
@@ -158,7 +170,7 @@ std::vector<Wearers> by_respirator(const Plan& plan) {
   return all;
 }
 
-Part air_part(const Plan& plan, const UnitText& units) {
+Part air_part(const Plan& plan, const UnitText& units, std::size_t width) {
   Part part{"AIR AND PEOPLE", {}, 3, false, 3};
   if (plan.units.empty()) return part;
   const auto& room = plan.room;
@@ -169,17 +181,17 @@ Part air_part(const Plan& plan, const UnitText& units) {
   } else {
     fire += "nothing in the lacquer burns.";
   }
-  part.entries.push_back(wrapped(fire, page_width, 3));
+  part.entries.push_back(wrapped(fire, width, 3));
   part.entries.push_back(wrapped(
       format(" Fresh air: {}; fire needs {}, people {}.", units.flow(room.fan), units.flow(room.fan_fire),
              room.fan_people ? units.flow(*room.fan_people) : "more than any figure"),
-      page_width, 3));
+      width, 3));
   for (const Wearers& group : by_respirator(plan)) {
     part.entries.push_back(wrapped(format(" {}, {} times the limit: {}.", listed(group.names),
                                           group.known ? "up to " + fixed(std::ceil(group.most * 10) / 10, 1)
                                                       : std::string("nobody knows how many"),
                                           group.respirator),
-                                   page_width, 3));
+                                   width, 3));
   }
   return part;
 }
@@ -218,7 +230,7 @@ std::string moved_words(const MovedUnit& unit, const Plan& plan) {
 }
 
 // What the log moved: units thrown back first, then a line for each unit that moved.
-Part log_part(const Plan& plan, const UnitText& units) {
+Part log_part(const Plan& plan, const UnitText& units, std::size_t width) {
   if (!plan.at) return {};
   const std::vector<MovedUnit> moved = moved_units(plan);
   Part part{format("PLANNED ON FROM {} {}  ({} units moved, {} thrown back)", date_text(*plan.at, plan.clock),
@@ -232,89 +244,44 @@ Part log_part(const Plan& plan, const UnitText& units) {
     part.entries.push_back(
         wrapped(units.sentence(format(" {}: {}. It adds {} h, {} min of hands.", rework.unit.text, way.words,
                                       fixed(way.added.in(hour), 1), fixed(way.crew.in(minute), 0))),
-                page_width, 3));
+                width, 3));
   }
-  for (const MovedUnit& unit : moved) part.entries.push_back(wrapped(moved_words(unit, plan), page_width, 3));
+  for (const MovedUnit& unit : moved) part.entries.push_back(wrapped(moved_words(unit, plan), width, 3));
   if (part.entries.empty()) part.entries.push_back({" Nothing moved."});
   return part;
 }
 
-std::vector<std::string> head(const Plan& plan, const UnitText& units) {
+std::vector<std::string> head(const Plan& plan, const UnitText& units, std::size_t width) {
   const auto late = std::count_if(plan.units.begin(), plan.units.end(), is_late);
   const auto cold =
       std::count_if(plan.units.begin(), plan.units.end(), [](const auto& u) { return u.no_heat; });
-  std::vector<std::string> lines = wrapped("Treatment plan for " + plan.shop, page_width, 2);
+  std::vector<std::string> lines = wrapped("Treatment plan for " + plan.shop, width, 2);
   for (const auto& line :
        wrapped(format("{} {}: {} queued, {} treated ({} loads, {} cold), {} refused, {} late",
                       date_text(plan.from, plan.clock), clock_text(plan.clock.local(plan.from)), plan.queued,
                       plan.units.size(), plan.loads.size(), cold, plan.refused.size(), late),
-               page_width, 2)) {
+               width, 2)) {
     lines.push_back(line);
   }
   for (const auto& line :
        wrapped(format("air {}, {} %, dew point {}: {}", units.temperature(plan.air.temperature),
                       fixed(plan.air.humidity.percent(), 0), units.temperature(plan.air.dew_point),
                       plan.air.because),
-               page_width, 2)) {
+               width, 2)) {
     lines.push_back(line);
   }
   return lines;
 }
 
-std::size_t height(const Part& part, std::size_t shown) {
-  if (part.entries.empty()) return 0;
-  if (shown == 0) return 1;
-  std::size_t lines = 1 + (shown < part.entries.size() ? 1 : 0);
-  for (std::size_t i = 0; i < shown; ++i) lines += part.entries[i].size();
-  return lines;
-}
-
-// How many entries of each part fit. Parts that lead the page matter most: the last one that can gives way, entry by entry,
-// down to its least; when that is not enough, down to nothing. Whole parts never give way.
-std::vector<std::size_t> shares(const std::vector<Part>& parts, std::size_t room) {
-  std::vector<std::size_t> shown;
-  for (const Part& part : parts) shown.push_back(part.entries.size());
-  const auto total = [&] {
-    std::size_t lines = 0;
-    for (std::size_t i = 0; i < parts.size(); ++i) lines += height(parts[i], shown[i]);
-    return lines;
-  };
-  for (bool keep_least : {true, false}) {
-    for (std::size_t i = parts.size(); i-- > 0;) {
-      const std::size_t least =
-          keep_least ? std::min(parts[i].least, shown[i]) : std::min<std::size_t>(parts[i].last, shown[i]);
-      while (!parts[i].whole && shown[i] > least && total() > room) --shown[i];
-    }
-  }
-  return shown;
-}
-
 }  // namespace
 
-std::vector<std::string> plan_summary(const Plan& plan, const UnitText& units) {
-  std::vector<std::string> lines = head(plan, units);
-  const std::string last = "Every part, person, time and caution: the same command with --json.";
-  const std::vector<Part> parts = {
-      loads_part(plan, units),   log_part(plan, units), refused_part(plan, units),
-      no_heat_part(plan, units), late_part(plan),       tight_part(plan, units),
-      stock_part(plan, units),   air_part(plan, units), cautions_part(plan, units)};
-  const std::vector<std::size_t> shown = shares(parts, page_lines - lines.size() - 1);
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    const Part& part = parts[i];
-    if (part.entries.empty()) continue;
-    if (shown[i] == 0) {
-      lines.push_back(format("{}  ({})", part.title, part.entries.size()));
-      continue;
-    }
-    lines.push_back(part.title);
-    for (std::size_t entry = 0; entry < shown[i]; ++entry) {
-      lines.insert(lines.end(), part.entries[entry].begin(), part.entries[entry].end());
-    }
-    if (shown[i] < part.entries.size())
-      lines.push_back(format("   and {} more", part.entries.size() - shown[i]));
-  }
-  lines.push_back(last);
-  return lines;
+std::vector<Line> plan_summary(const Plan& plan, const UnitText& units, std::size_t width) {
+  return page_of(
+      head(plan, units, width),
+      {loads_part(plan, units, width), log_part(plan, units, width), refused_part(plan, units, width),
+       no_heat_part(plan, units, width), late_part(plan, width), tight_part(plan, units, width),
+       stock_part(plan, units, width), air_part(plan, units, width), cautions_part(plan, units, width)},
+      "Every part, person, time and caution: the same command with --json.", width);
 }
 
 }  // namespace dampward::cli

@@ -1,15 +1,13 @@
 #include <unistd.h>
 
-#include <cstdio>
-
 #include "adapters/files/json_documents.h"
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
-#include "apps/cli/page_text.h"
 #include "apps/cli/plan_output.h"
 #include "apps/cli/plan_summary.h"
+#include "apps/cli/progress.h"
 #include "apps/cli/verbs.h"
 #include "apps/cli/what_if_summary.h"
 #include "workbench/ladder.h"
@@ -24,11 +22,6 @@ Problem not_a_time(const std::string& written) {
           "--from \"" + written + "\"",
           "a date and time of day on the shop's clock, such as 2026-11-30 07:00",
           ""};
-}
-
-// Says on standard error what goes on, where somebody sits in front of it.
-void show_progress(const std::string& what) {
-  if (isatty(STDERR_FILENO) != 0) std::fprintf(stderr, "%s ...\n", what.c_str());
 }
 
 // The folder with a change more than those already asked for.
@@ -64,7 +57,9 @@ Answer what_if(const Call& call, const workbench::Workshop& as_is, const workben
                          changer(call.folder, changed->workshop, call.what_if));
   Answer answer;
   answer.out = call.json ? files::plan_json(shown, changed->warnings, &difference)
-                         : as_page(what_if_summary(before, shown, difference, UnitText(call.units)));
+                         : as_page(what_if_summary(before, shown, difference, UnitText(call.units),
+                                                   page_columns(call.screen)),
+                                   call.screen.colour);
   for (const Problem& warning : changed->warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
   if (after->queued > 0 && after->units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
@@ -95,7 +90,8 @@ std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, con
 Answer plan(const Call& call) {
   workbench::PlanOptions options;
   options.keep_going = [] { return !interrupted(); };
-  options.progress = show_progress;
+  Progress progress(screen_of(STDERR_FILENO));
+  options.progress = [&](const std::string& what) { progress.say(what); };
   if (!call.from.empty()) {
     options.from = parse_local_time(call.from);
     if (!options.from) return faulty(call, {not_a_time(call.from)});
@@ -119,6 +115,7 @@ Answer plan(const Call& call) {
   if (const auto broken = broken_timetable(call, texts)) return *broken;
   if (const auto failed = unwritten(call, texts)) return *failed;
   if (!call.what_if.empty()) {
+    if (!call.out.empty()) progress.say("drawing the sheets");
     if (const auto failed = put_out(call, *made, texts)) return *failed;
     Answer answer = what_if(call, *workshop, *made, options);
     return interrupted() ? stopped(call) : answer;
@@ -127,11 +124,13 @@ Answer plan(const Call& call) {
   workbench::add_ladders(plan, *workshop, records, options, changer(call.folder, *workshop, {}));
   if (interrupted()) return stopped(call);
   // The sheets tell a refused unit's ladder too.
+  if (!call.out.empty()) progress.say("drawing the sheets");
   if (const auto failed = put_out(call, plan, texts)) return *failed;
   Answer answer;
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
-  answer.out =
-      call.json ? files::plan_json(plan, proof.warnings) : as_page(plan_summary(plan, UnitText(call.units)));
+  answer.out = call.json ? files::plan_json(plan, proof.warnings)
+                         : as_page(plan_summary(plan, UnitText(call.units), page_columns(call.screen)),
+                                   call.screen.colour);
   if (plan.queued > 0 && plan.units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
 }

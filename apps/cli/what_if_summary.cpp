@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "apps/cli/detail/summary_parts.h"
 #include "apps/cli/page_text.h"
 #include "core/base/format.h"
 
@@ -9,9 +10,6 @@ namespace dampward::cli {
 namespace {
 
 using workbench::Plan;
-
-constexpr std::size_t page_width = 80;
-constexpr std::size_t page_lines = 40;
 
 std::string how_it_stands(const Plan& plan) {
   const auto late = std::count_if(plan.units.begin(), plan.units.end(),
@@ -22,11 +20,14 @@ std::string how_it_stands(const Plan& plan) {
 
 }  // namespace
 
-std::vector<std::string> what_if_summary(const Plan& before, const Plan& after,
-                                         const workbench::PlanDifference& difference, const UnitText& units) {
-  std::vector<std::string> lines = wrapped("What if, for " + after.shop, page_width, 2);
+std::vector<Line> what_if_summary(const Plan& before, const Plan& after,
+                                  const workbench::PlanDifference& difference, const UnitText& units,
+                                  std::size_t width) {
+  const std::size_t room = page_lines(width);
+  std::vector<Line> lines = plain(wrapped("What if, for " + after.shop, width, 2));
+  lines.front().tone = Tone::heading;
   const auto say = [&](const std::string& text) {
-    for (const std::string& line : wrapped(text, page_width, 3)) lines.push_back(line);
+    for (Line& line : plain(wrapped(text, width, 3))) lines.push_back(std::move(line));
   };
   for (const auto& change : difference.changes) {
     say(format(" {} = {} instead of {}", change.path, change.after,
@@ -34,18 +35,19 @@ std::vector<std::string> what_if_summary(const Plan& before, const Plan& after,
   }
   say(" as it is: " + how_it_stands(before));
   say(" as changed: " + how_it_stands(after));
-  lines.emplace_back("WHAT MOVES");
-  const std::string last = "No file was touched. Both plans in figures: the same command with --json.";
+  lines.push_back({"WHAT MOVES", Tone::heading});
+  const auto last =
+      plain(wrapped("No file was touched. Both plans in figures: the same command with --json.", width, 2));
   for (std::size_t i = 0; i < difference.words.size(); ++i) {
-    const auto entry = wrapped(" " + units.sentence(difference.words[i]), page_width, 3);
+    const auto entry = plain(wrapped(" " + units.sentence(difference.words[i]), width, 3));
     const bool is_last = i + 1 == difference.words.size();
-    if (lines.size() + entry.size() + 1 + (is_last ? 0 : 1) > page_lines) {
-      lines.push_back(format("   and {} more", difference.words.size() - i));
+    if (lines.size() + entry.size() + last.size() + (is_last ? 0 : 1) > room) {
+      lines.push_back({format("   and {} more", difference.words.size() - i)});
       break;
     }
     lines.insert(lines.end(), entry.begin(), entry.end());
   }
-  lines.push_back(last);
+  lines.insert(lines.end(), last.begin(), last.end());
   return lines;
 }
 

@@ -139,6 +139,7 @@ TEST_CASE("the way a spreadsheet saves the queue changes nothing") {
 
 TEST_CASE("standard output holds only the answer, progress goes to standard error, and only to a terminal") {
   const DemoShop shop;
+  shop.write_queue(long_queue(shop, 120));
   const Run piped = plan(shop, {"--json"});
   CHECK(piped.err.empty());
   const Run watched = dampward_run_at_terminal({"plan", shop.folder(), "--json"});

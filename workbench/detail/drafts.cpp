@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/base/format.h"
 #include "workbench/detail/window_remedies.h"
 
 namespace dampward::workbench {
@@ -111,8 +112,10 @@ Drafts draft_all(QueuedUnits baked, const QueuedUnits& cold, const DraftingTable
   std::vector<Refusal> refused;
   for (;;) {
     Drafts drafts;
-    for (const LoadDraft& load : draft_loads(cases_of(baked, table), table.workshop, table.humid_air)) {
-      add_load(drafts, load, baked, table);
+    const auto loads = draft_loads(cases_of(baked, table), table.workshop, table.humid_air);
+    for (std::size_t i = 0; i < loads.size(); ++i) {
+      table.progress(format("drying load {} of {}", i + 1, loads.size()));
+      add_load(drafts, loads[i], baked, table);
     }
     if (drafts.refused.empty()) {
       for (const auto* unit : cold) add_cold(drafts, *unit, table);

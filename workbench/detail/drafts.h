@@ -1,7 +1,9 @@
 #pragma once
 
+#include <functional>
 #include <map>
 #include <set>
+#include <string>
 #include <vector>
 
 #include "core/line/answer.h"
@@ -20,6 +22,7 @@ struct DraftingTable {
   const moist_air::HumidAir& humid_air;
   const RulingAir& air;
   const std::map<KindId, KindCase>& cases;
+  const std::function<void(const std::string&)>& progress;
 };
 
 // Loads and the units that are treated, in them or without heat; and those that turned out refused.
