@@ -11,3 +11,8 @@ set_tests_properties("wasm: every core room compiles without exceptions, threads
 add_test(NAME "wasm: one answer of the core is right under node"
   COMMAND node ${CMAKE_CURRENT_SOURCE_DIR}/wasm/run.mjs ${CMAKE_BINARY_DIR}/wasm/answer.wasm)
 set_tests_properties("wasm: one answer of the core is right under node" PROPERTIES FIXTURES_REQUIRED wasm)
+
+if(TARGET dampward)
+  add_test(NAME "pictures: those of the guide are what the program prints"
+    COMMAND ${CMAKE_SOURCE_DIR}/tools/pictures $<TARGET_FILE:dampward> --check)
+endif()

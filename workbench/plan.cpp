@@ -234,6 +234,11 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.loads = report_loads(drafts.loads, drafts.units, paint, placed, plan.from);
   plan.windows = report_windows(drafts.loads, drafts.units, placed, plan.from);
   plan.units = report_units(drafts.loads, drafts.units, placed, plan.clock, plan.from);
+  for (const UnitPlan& unit : plan.units) {
+    const bool there = std::any_of(plan.kinds.begin(), plan.kinds.end(),
+                                   [&](const equipment::Kind& kind) { return kind.id == unit.kind; });
+    if (!there) plan.kinds.push_back(*workshop.kinds.find(unit.kind));
+  }
   plan.refused.insert(plan.refused.end(), drafts.refused.begin(), drafts.refused.end());
   std::vector<UnitDraft> planned;
   for (const UnitDraft& unit : drafts.units) {

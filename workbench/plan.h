@@ -159,6 +159,7 @@ struct UnitPlan {
   Range<Volume> lacquer;  // as supplied, lost overspray included
   Range<Volume> thinner;
   int coats = 0;
+  Range<Length> wet_coat;  // of each, as a comb reads it
   std::vector<UnitStep> steps;
   Instant done;
   std::optional<Instant> due;  // end of the due day
@@ -193,6 +194,13 @@ struct StockNeed {
   std::vector<LotId> expired;  // there, but past their date by then
   bool is_short = false;
   Volume to_get;  // before work begins, so that even the worst is covered
+  struct Lot {
+    LotId lot;
+    Volume left;
+    std::optional<Date> use_by;
+    bool expired = false;  // past its date by the last coat
+  };
+  std::vector<Lot> shelf = {};  // all of them, those to use first, in their order
 };
 
 struct RoomAir {
@@ -217,6 +225,11 @@ struct RoomAir {
     double share = 0;  // of the lower flammable limit
   };
   std::vector<Point> curve;  // the mixed air over the worst day, thinned
+  std::optional<double> people_share =
+      {};  // of the lower flammable limit, mixed air that comes to people's limits together; none: not known
+  Length length = {}, width = {};
+  int ways_out = 0;
+  std::vector<std::string> hot = {};  // ovens and heat that are not known to stand 6.1 m away
   std::vector<std::string> because;
 };
 
@@ -282,7 +295,8 @@ struct Plan {
   std::map<std::string, std::string> languages;  // of the people who asked for one, by id
   std::vector<Load> loads;
   std::vector<Window> windows;
-  std::vector<UnitPlan> units;  // treated, in order of the queue's due dates
+  std::vector<UnitPlan> units;         // treated, in order of the queue's due dates
+  std::vector<equipment::Kind> kinds;  // of these, each once, in order
   std::vector<Refusal> refused;
   std::string cost_unit;  // of what the rungs of their ladders cost
   std::size_t queued = 0;

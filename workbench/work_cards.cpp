@@ -113,6 +113,7 @@ std::vector<papers::WorkCard> work_cards(const Plan& plan) {
     card.findings = unit.findings;
     card.lacquer = plan.lacquer_name;
     card.coats = unit.coats;
+    card.wet_coat = unit.wet_coat;
     card.amount = unit.lacquer.typical;
     for (const MixedPot& pot : plan.mixing) {
       if (std::find(pot.units.begin(), pot.units.end(), unit.unit) != pot.units.end())

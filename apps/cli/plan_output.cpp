@@ -11,7 +11,10 @@
 #include "adapters/pdf/pdf.h"
 #include "workbench/day_sheets.h"
 #include "workbench/label_sets.h"
+#include "workbench/mask_sets.h"
+#include "workbench/safety_sheets.h"
 #include "workbench/sheets.h"
+#include "workbench/stock_sheets.h"
 #include "workbench/wall_board.h"
 #include "workbench/work_cards.h"
 
@@ -80,6 +83,10 @@ std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printin
   if (!plan.units.empty())
     all.push_back(
         press.print(workbench::label_set(plan), "labels.pdf", "labels and bag tags", papers::labels));
+  std::set<std::string> kinds;
+  for (const papers::MaskSet& set : workbench::mask_sets(plan))
+    all.push_back(press.print(set, "masks_" + file_name(set.id, kinds) + ".pdf",
+                              "cutting patterns of the masks of " + set.id, papers::mask_set));
   if (const auto board = workbench::wall_board(plan))
     all.push_back(press.print(*board, "wall_board.pdf", "wall board of the line", papers::wall_board));
   std::set<std::string> days;
@@ -88,6 +95,10 @@ std::vector<files::OutFile> sheets_of(const workbench::Plan& plan, const Printin
     all.push_back(Press(plan, own).print(sheet, "day_" + file_name(sheet.person, days) + ".pdf",
                                          "day sheet of " + sheet.person, papers::day_sheet));
   }
+  for (const papers::SafetySheet& sheet : workbench::safety_sheets(plan))
+    all.push_back(press.print(sheet, "safety.pdf", "safety sheet of the spray place", papers::safety_sheet));
+  for (const papers::StockSheet& sheet : workbench::stock_sheets(plan))
+    all.push_back(press.print(sheet, "stock.pdf", "stock sheet", papers::stock_sheet));
   return all;
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/base/id.h"
+#include "core/equipment/cut.h"
 #include "core/quantity/figure.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/temperature.h"
@@ -51,6 +52,7 @@ struct Part {
   bool traps_damp = false;
   Treatment treatment = Treatment::bare;
   std::vector<std::string> mask;  // what of it is covered: contacts, adjustments, sockets, plug ends
+  std::optional<Cut> cut = {};    // to cover it with; none: nobody wrote down its size
   std::string tighten;            // fastening to tighten before coating, because film under it insulates
   std::string loosen;             // what is loosened so that both sides are reached
   std::string touch_up;           // what is touched up after unmasking

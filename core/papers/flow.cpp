@@ -7,10 +7,11 @@ namespace {
 
 constexpr Type running_type{doing, 600, Ink::petrol};
 
-// Where the body of a further page begins.
-double further_body(const Flow& flow, const Pen& pen) {
+// Opens a further page; gives where its body begins.
+double open_further(const Flow& flow, Pen& pen) {
+  if (flow.further) return flow.further(pen);
   return top_edge + 8 - lead(running_type.points) +
-         pen.height_of(flow.running, running_type, pen.right() - left_edge);
+         pen.text(left_edge, top_edge + 3, flow.running, running_type, Side::left, pen.right() - left_edge);
 }
 
 struct Sheet {
@@ -23,7 +24,7 @@ class Division {
  public:
   Division(const Flow& flow, const Paper& paper, const Measure& measure)
       : flow_(flow), scratch_{paper, {}}, pen_(scratch_, measure) {
-    further_ = pen_.bottom() - further_body(flow, pen_);
+    further_ = pen_.bottom() - open_further(flow, pen_);
     for (const Row& row : flow.rows) heights_.push_back(row.draw(pen_, 0));
     open(flow.head ? &flow.head : nullptr);
   }
@@ -93,11 +94,7 @@ Pages pages_of(const Flow& flow, const Paper& paper, const Words& words, const M
   for (const Sheet& sheet : sheets) {
     pages.push_back({paper, {}});
     Pen pen(pages.back(), measure);
-    double y = further_body(flow, pen);
-    if (sheet.head != nullptr)
-      y = (*sheet.head)(pen);
-    else
-      pen.text(left_edge, top_edge + 3, flow.running, running_type, Side::left, pen.right() - left_edge);
+    double y = sheet.head != nullptr ? (*sheet.head)(pen) : open_further(flow, pen);
     for (const std::size_t row : sheet.rows) y = flow.rows[row].draw(pen, y);
     const bool last = pages.size() == sheets.size();
     if (last && !flow.notes.empty()) notes(pen, y + 3, flow.notes);

@@ -21,7 +21,9 @@ struct Flow {
   std::string running;               // stands at the top of every further page without a head of its own
   std::vector<Row> rows;
   std::string sheet, plan;  // for the foot
-  std::string notes = {};   // word over the ruled rest of the last page; empty: left blank
+  // Opens every further page without a head of its own, instead of `running`; gives where its body begins.
+  std::function<double(Pen&)> further = nullptr;
+  std::string notes = {};  // word over the ruled rest of the last page; empty: left blank
 };
 
 // A row that is higher than a page gets one of its own and runs off it: callers split what may grow.

@@ -79,6 +79,7 @@ double step(Pen& pen, double y, const Step& s) {
     const double height = pen.caution(words_column, at + 0.5, room, warning.words, warning.danger);
     at += std::max(height, 8.0) + 0.5;  // clear of the triangle
   }
+  if (!s.warnings.empty()) at += 1;
   for (const std::string& words : s.body) at += pen.text(words_column, at, words, read, Side::left, room);
 
   if (s.inside) at = s.inside(pen, at - 2.5) + 1.2;

@@ -117,7 +117,8 @@ class Card {
   double second_head(Pen& pen, const WorkCard::Line& first) const {
     const double y =
         head(pen, {words_("work_card") + ", " + words_("card_from_oven"), card_.shop, card_.unit, card_.kind,
-                   card_.lacquer + ". " + words_("card_never_back"), "", "", "", code(first.id)});
+                   words_("card_lacquer", {card_.lacquer}) + " " + words_("card_never_back"), "", "", "",
+                   code(first.id)});
     std::vector<Moment> moments = {
         {words_(card_.bake ? "card_into_oven" : "card_into_box", {day(first.starts)}), clock(first.starts)}};
     if (card_.warm) {
@@ -326,6 +327,8 @@ class Card {
     constexpr double each = 51.5;
     double x = words_column, end = y;
     int coat = 0;
+    const std::string film = words_(
+        "to", {fixed(card_.wet_coat.low.in(micrometre), 0), fixed(card_.wet_coat.high.in(micrometre), 0)});
     for (const WorkCard::Line& line : card_.lines) {
       if (line.key.code != "coat") continue;
       if (coat > 0 && coat % 3 == 0) {
@@ -336,7 +339,7 @@ class Card {
       pen.text(x, y + 8, clock(line.starts), {value_size, 700});
       pen.text(x, y + 1, words_("card_coat_n", {std::to_string(coat)}), {tiny, 600});
       tick(pen, x + 40, y);
-      end = y + 9.5 + reading_box(pen, x, y + 9.5, 48, {words_("card_wet_film"), "µm", ""});
+      end = y + 9.5 + reading_box(pen, x, y + 9.5, 48, {words_("card_wet_film"), "µm", film});
       x += each;
     }
     return end + 1.5;

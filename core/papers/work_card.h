@@ -22,7 +22,8 @@ struct WorkCard {
   std::vector<std::string> findings;  // as the queue names them
   std::string lacquer;
   int coats = 1;
-  Volume amount;  // of lacquer as supplied, all coats
+  Range<Length> wet_coat;  // of each
+  Volume amount;           // of lacquer as supplied, all coats
   std::vector<std::string> pots;
   std::string respirator;
   bool transmits = false, semiconductors = false;

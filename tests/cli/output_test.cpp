@@ -202,7 +202,7 @@ TEST_CASE(
   };
   const Json plan = only_document(dampward_run({"plan", demo.folder(), "--json"}));
   const std::string board = text_of("wall_board.pdf");
-  for (const Json& unit : plan["units"]) holds(board, unit["unit"]);
+  for (const Json& unit : plan["treatments"]) holds(board, unit["unit"]);
   for (const Json& refusal : plan["refused"]) {
     holds(board, refusal["unit"]);
     holds(board, refusal["reason"].get<std::string>());

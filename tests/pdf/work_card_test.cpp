@@ -30,6 +30,7 @@ WorkCard card_of(int masks, int coats = 3) {
   card.findings = {"mould", "wax_unknown", "smells of the river"};
   card.lacquer = "fungicidal phenolic varnish";
   card.coats = coats;
+  card.wet_coat = {60.2 * micrometre, 66 * micrometre, 71.8 * micrometre};
   card.amount = 0.3612 * litre;
   card.pots = {"M1"};
   card.respirator = "full-face mask with combined filters, fitted";
@@ -134,7 +135,7 @@ TEST_CASE("a card holds every limit, caution, mask and moment of its unit") {
   for (const char* said :
        {"56\u202f°C", "4\u202fK", "60\u202f°C", "50\u202f°C", "0.37\u202fL", "3\u202fh\u202f01\u202fmin",
         "No coat after ", "16\n", "smells of the river", "full-face mask", "2\u202fh\u202f33\u202fmin",
-        "Stays damp inside: coil formers", "dummy load", "melts at"})
+        "Stays damp inside: coil formers", "dummy load", "60 to 72", "melts at"})
     CHECK_MESSAGE(all.find(said) != std::string::npos, said);
   for (const Instant time : {card.warm->opens, card.warm->shuts, card.warm->last_start, card.close_from})
     CHECK(all.find(clock_of(time, card.clock)) != std::string::npos);

@@ -9,8 +9,11 @@
 #include "core/line/calendar.h"
 #include "core/records/shelf.h"
 #include "core/room_air/air_needs.h"
+#include "core/room_air/exposure_index.h"
+#include "core/room_air/separation.h"
 #include "core/route/lifting.h"
 #include "workbench/detail/cautions.h"
+#include "workbench/detail/kind_case.h"
 #include "workbench/detail/window_words.h"
 
 namespace dampward::workbench {
@@ -23,12 +26,15 @@ Range<Volume> sum(const Range<Volume>& a, const Range<Volume>& b) {
 StockNeed need_of(const std::string& item, const std::string& name, const Range<Volume>& needed,
                   const std::vector<records::StockLot>& stock, Date last_coat) {
   StockNeed need{item, name, needed, {}, {}, {}, false, {}};
-  for (const auto& lot : stock) {
-    if (lot.item == item && !records::usable(lot, last_coat)) need.expired.push_back(lot.lot);
-  }
   for (const auto* lot : records::in_order_of_use(stock, item, last_coat)) {
     need.lots.push_back(lot->lot);
     need.in_stock += lot->amount;
+    need.shelf.push_back({lot->lot, lot->amount, lot->expires, false});
+  }
+  for (const auto& lot : stock) {
+    if (lot.item != item || records::usable(lot, last_coat)) continue;
+    need.expired.push_back(lot.lot);
+    need.shelf.push_back({lot.lot, lot.amount, lot.expires, true});
   }
   need.is_short = need.in_stock < needed.typical;
   need.to_get = std::max(Volume{}, needed.high - need.in_stock);
@@ -68,6 +74,19 @@ std::vector<RoomAir::Point> curve_of(const PlanAir& air, room_air::AirState stat
     if (!clean && (turns || minute % tenth == 0)) curve.push_back({line::instant_of(minute, from), now});
   }
   return curve;
+}
+
+// What may be hot or spark within reach of the vapour; a distance nobody wrote down counts as near.
+std::vector<std::string> heat_near(const shop::Shop& shop) {
+  std::vector<std::string> hot;
+  for (const shop::Oven& oven : shop.ovens) {
+    if (near_solvent(oven, shop.spray)) hot.push_back(oven.name);
+  }
+  for (const shop::HeatSource& source : shop.spray.heat_sources) {
+    if (!room_air::may_be_on_together(shop.spray.room, source.room, source.distance))
+      hot.push_back(source.name);
+  }
+  return hot;
 }
 
 std::string litres(Volume volume) {
@@ -116,8 +135,14 @@ RoomAir room_report(const std::vector<UnitDraft>& units, const PaintShop& paint,
   room.place = shop.spray.name;
   room.limit_share = paint.fire_share.share;
   room.fan = paint.room.fresh_air;
+  room.length = shop.spray.length;
+  room.width = shop.spray.width;
+  room.ways_out = shop.spray.ways_out;
+  room.hot = heat_near(shop);
   room.because.push_back(paint.fire_share.reason);
   if (paint.vapour) {
+    const auto at_limit = room_air::mixture_index(paint.worst_for_people, paint.vapour->lower_limit);
+    if (at_limit && *at_limit > 0) room.people_share = paint.limit_factor / *at_limit;
     room.lower_limit = paint.vapour->lower_limit;
     if (paint.room.fresh_air > VolumeFlow{}) room.purge = paint.purge;
   }

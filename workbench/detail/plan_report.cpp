@@ -136,6 +136,7 @@ UnitPlan unit_plan(const UnitDraft& unit, const std::vector<LoadDraft>& loads, c
   plan.lacquer = unit.coat->consumption.lacquer;
   plan.thinner = unit.coat->consumption.thinner;
   plan.coats = unit.coat->consumption.coats;
+  plan.wet_coat = unit.coat->consumption.wet_coat;
   if (!unit.route.masking_reason.empty()) plan.notes.push_back(unit.route.masking_reason);
   if (!unit.route.valves.empty()) plan.notes.push_back(unit.route.valves);
   if (unit.queued->due)

@@ -34,6 +34,7 @@ void make_way_for_part(TomlNode& base, const TomlNode& over) {
     erase(base, "material");
     erase(base, "materials");
   }
+  if (over.find("cut") != nullptr) erase(base, "cut");
   if (over.find("limit") != nullptr) {
     for (const char* key : {"limit", "limit_source", "margin"}) erase(base, key);
   }

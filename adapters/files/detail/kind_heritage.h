@@ -12,7 +12,7 @@ namespace dampward::files::detail {
 
 // What a kind is, once everything it takes over from others by `like` stands in its own table. Parts and figures are taken
 // over key by key; a kind's own key rules. A figure given anew loses the pedigree of the one it replaces, a material given anew
-// replaces all plausible ones, a limit given anew comes without the other's source and margin; `drop` names parts it has not.
+// replaces all plausible ones, a limit given anew comes without the other's source and margin, a cut replaces the whole cut; `drop` names parts it has not.
 class KindHeritage {
  public:
   void add(const TomlNode& kind) { kinds_.emplace(kind.key, &kind); }

@@ -1,6 +1,7 @@
 #include "adapters/files/detail/part_reader.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "adapters/files/words.h"
 #include "core/base/format.h"
@@ -8,6 +9,8 @@
 namespace dampward::files::detail {
 namespace {
 
+using equipment::Cut;
+using equipment::CutShape;
 using equipment::DryTarget;
 using equipment::GivenLimit;
 using equipment::Part;
@@ -21,6 +24,10 @@ constexpr Word<Treatment> treatment_words[] = {{"spray", Treatment::spray},
                                                {"bare", Treatment::bare},
                                                {"mask", Treatment::mask},
                                                {"remove", Treatment::remove}};
+constexpr Word<CutShape> cut_words[] = {{"disc", CutShape::disc},
+                                        {"ring", CutShape::ring},
+                                        {"rectangle", CutShape::rectangle},
+                                        {"strip", CutShape::strip}};
 constexpr Word<DryTarget> dry_words[] = {
     {"surface", DryTarget::surface}, {"porous", DryTarget::porous}, {"deep", DryTarget::deep}};
 
@@ -81,6 +88,32 @@ void read_given_limit(TableReader& table, Part& part, const PartVocabulary& word
   part.limit = given;
 }
 
+// cut = { shape = "ring", size = "30 mm", width = "12 mm", count = 4, material = "card" }
+void read_cut(TableReader& table, Part& part) {
+  const TomlNode* node = table.table("cut");
+  if (node == nullptr) return;
+  TableReader reader(*node, "cut of " + table.name(), table.proof());
+  Cut cut;
+  if (!reader.has("shape")) reader.missing("shape", "disc, ring, rectangle or strip");
+  cut.shape = reader.choice("shape", cut_words).value_or(CutShape::rectangle);
+  const auto size = reader.needed_size<Length>("size");
+  if (cut.shape != CutShape::disc) {
+    const auto width = reader.needed_size<Length>("width");
+    if (size && width && *width > *size)
+      reader.fault("width", "more than its size", "the shorter side, or what a ring's hole is across");
+    if (size && width && cut.shape == CutShape::ring && *width >= *size)
+      reader.fault("width", "a hole as large as the ring", "a hole smaller than the ring is across");
+    cut.width = width.value_or(Length{});
+  }
+  cut.size = size.value_or(Length{});
+  const double each = part.count.value.typical;
+  cut.count = reader.whole("count", 1, 999).value_or(std::max(1, static_cast<int>(std::ceil(each))));
+  cut.material = reader.needed_text("material");
+  cut.measured = reader.truth("measured", false);
+  reader.finish();
+  part.cut = std::move(cut);
+}
+
 }  // namespace
 
 Pedigree::Pedigree(TableReader& table)
@@ -120,6 +153,7 @@ Part read_part(const TomlNode& node, const std::string& kind, const PartVocabula
   if (!table.has("treatment")) table.missing("treatment", "spray, brush, bare, mask or remove");
   part.treatment = table.choice("treatment", treatment_words).value_or(Treatment::bare);
   part.mask = table.texts("mask");
+  read_cut(table, part);
   part.tighten = table.text_or("tighten", "");
   part.loosen = table.text_or("loosen", "");
   part.touch_up = table.text_or("touch_up", "");

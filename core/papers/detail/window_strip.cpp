@@ -8,7 +8,7 @@
 namespace dampward::papers {
 namespace {
 
-constexpr double bar = 7, side = 21;
+constexpr double bar = 7, side = 23;
 constexpr Type name{tiny, 600}, when{value_size, 700}, spared{tiny, 700, Ink::petrol};
 
 }  // namespace
