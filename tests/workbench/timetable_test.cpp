@@ -45,7 +45,8 @@ line::Problem problem_of(const Workshop& workshop, const std::function<void(Pain
     const KindCase& known = cases.at(unit.kind);
     if (!known.refused) (known.cold ? cold : baked).push_back(&unit);
   }
-  const Drafts drafts = draft_all(baked, cold, {workshop, means, paint, air, ruling, cases});
+  const std::function<void(const std::string&)> silent = [](const std::string&) {};
+  const Drafts drafts = draft_all(baked, cold, {workshop, means, paint, air, ruling, cases, silent});
   return shop_line(drafts.units, drafts.loads, workshop.shop, paint, from);
 }
 
