@@ -6,31 +6,12 @@
 #include <filesystem>
 
 #include "adapters/files/shop_folder.h"
-#include "core/base/format.h"
+#include "benchmarks/repeated_queue.h"
 #include "workbench/plan.h"
 
 namespace {
 
 using namespace dampward;
-
-struct Repeated final : records::RecordStore {
-  records::Queue units;
-  Result<records::Queue> queue() const override { return units; }
-  Result<std::vector<records::StockLot>> stock() const override { return std::vector<records::StockLot>{}; }
-  Result<std::vector<records::AirReading>> air() const override { return std::vector<records::AirReading>{}; }
-};
-
-Repeated repeated(const records::Queue& queue, std::size_t count) {
-  Repeated store;
-  store.units.starts = queue.starts;
-  for (std::size_t i = 0; i < count; ++i) {
-    records::QueuedUnit unit = queue.units[i % queue.units.size()];
-    unit.serial = UnitId(format("{}-{}", unit.serial.text, i));
-    unit.due.reset();
-    store.units.units.push_back(unit);
-  }
-  return store;
-}
 
 double seconds_of(const workbench::Workshop& workshop, const Repeated& store) {
   const auto start = std::chrono::steady_clock::now();

@@ -10,31 +10,12 @@
 #include "adapters/files/messages.h"
 #include "adapters/files/shop_folder.h"
 #include "apps/cli/plan_output.h"
-#include "core/base/format.h"
+#include "benchmarks/repeated_queue.h"
 #include "workbench/plan.h"
 
 namespace {
 
 using namespace dampward;
-
-struct Repeated final : records::RecordStore {
-  records::Queue units;
-  Result<records::Queue> queue() const override { return units; }
-  Result<std::vector<records::StockLot>> stock() const override { return std::vector<records::StockLot>{}; }
-  Result<std::vector<records::AirReading>> air() const override { return std::vector<records::AirReading>{}; }
-};
-
-Repeated repeated(const records::Queue& queue, std::size_t count) {
-  Repeated store;
-  store.units.starts = queue.starts;
-  for (std::size_t i = 0; i < count; ++i) {
-    records::QueuedUnit unit = queue.units[i % queue.units.size()];
-    unit.serial = UnitId(format("{}-{}", unit.serial.text, i));
-    unit.due.reset();
-    store.units.units.push_back(unit);
-  }
-  return store;
-}
 
 double since(std::chrono::steady_clock::time_point start) {
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
