@@ -1,0 +1,34 @@
+#pragma once
+
+#include <vector>
+
+#include "core/solver/detail/trail.h"
+
+namespace dampward::solver::detail {
+
+// Arcs between variables, y >= x + lag, some of them only while a condition holds; a condition whose arc cannot be kept fails.
+class Gaps {
+ public:
+  void add(int from, int to, int lag) { add(from, to, lag, {-1, 0}); }
+  void add(int from, int to, int lag, Literal condition);
+
+  // Everything that the arcs force from the start. False: a contradiction.
+  bool start(Trail& trail);
+  bool propagate(Trail& trail, const Trail::Entry& entry);
+  // What made `literal`, the target of the arc, hold.
+  void explain(int arc, Literal literal, std::vector<Literal>& because) const;
+
+ private:
+  struct Edge {
+    View from, to;
+    int lag;
+    Literal condition;  // view -1: none
+  };
+  bool follow(Trail& trail, int edge);
+
+  std::vector<Edge> edges_;
+  std::vector<std::vector<int>> leaving_,
+      conditioned_;  // edges by the view they leave, and by that of their condition
+};
+
+}  // namespace dampward::solver::detail
