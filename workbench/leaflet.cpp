@@ -112,6 +112,7 @@ std::optional<Barrier> window(HomeCoat& told, const CoatCase& coat, const HomeWa
   }
   told.opens = window.opens;
   told.closes = *window.closes;
+  told.closes_by = window.closed;
   told.closed_by = window.closed == coating::Closes::damp_back ? "damp goes back into it"
                                                                : "it would sweat under the film";
   return std::nullopt;
@@ -208,16 +209,17 @@ Result<Leaflet> leaflet(const Workshop& shipped, const LeafletQuestion& question
   page.air = question.air;
   page.humidity = question.humidity;
   page.cautions = home_cautions(*kind, shipped.hazards);
+  for (const Caution& caution : page.cautions) {
+    if (!home_rows.contains(caution.id.text)) page.of_this_kind.push_back(caution.id);
+  }
   HomeWarmth now;
   page.refused = not_at_home(set);
   if (!page.refused) page.refused = dry_at_home(page.drying, now, set);
   if (!page.refused) page.refused = coat(page, now, set);
   if (page.refused) return page;
-  page.take_out = route::lines_of(set.lists.removed);
-  page.mask = route::lines_of(set.lists.mask);
-  page.tighten = route::lines_of(set.lists.tighten);
-  page.touch_up = route::lines_of(set.lists.touch_up);
-  if (!lacquer->fungicide.empty())
+  page.lists = set.lists;
+  page.fungicide = !lacquer->fungicide.empty();
+  if (page.fungicide)
     page.warnings.push_back("The lacquer holds a poison against mould (" + lacquer->fungicide +
                             "): gloves, and no children or food near.");
   return page;

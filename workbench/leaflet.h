@@ -5,10 +5,12 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/coating/warm_window.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/range.h"
 #include "core/quantity/shares.h"
 #include "core/quantity/temperature.h"
+#include "core/route/worklists.h"
 #include "workbench/plan.h"
 #include "workbench/workshop.h"
 
@@ -57,7 +59,8 @@ struct HomeCoat {
   Volume thinner;          // to have ready
   Duration flash;          // between coats, and after the last
   Duration opens, closes;  // after leaving the box
-  std::string closed_by;
+  coating::Closes closes_by = coating::Closes::never;
+  std::string closed_by;  // the same in words
   Duration touch_dry;
   Duration before_closing, before_use;
 };
@@ -77,12 +80,14 @@ struct Leaflet {
   Temperature air;
   RelativeHumidity humidity;
   std::optional<Barrier> refused;  // then nothing below is filled in
-  std::vector<std::string> take_out, mask, tighten, touch_up;
+  route::Worklists lists;
   HomeDrying drying;
   HomeCoat coat;
   SprayedAtHome spray;
+  bool fungicide = false;  // the lacquer holds a poison against mould
   std::vector<std::string> warnings;
   std::vector<Caution> cautions;
+  std::vector<HazardId> of_this_kind;  // of these cautions, those that not every home meets
 };
 
 // `shipped` is a workshop with nothing of its own. The same question gives the same leaflet. Problems: a kind or lacquer in no

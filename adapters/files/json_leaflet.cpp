@@ -70,10 +70,10 @@ std::string leaflet_json(const Leaflet& leaflet) {
                {"air_c", celsius(leaflet.air)},
                {"humidity_pct", rounded(leaflet.humidity.percent(), 1)},
                {"refused", Json::array()},
-               {"take_out", leaflet.take_out},
-               {"mask", leaflet.mask},
-               {"tighten", leaflet.tighten},
-               {"touch_up", leaflet.touch_up}};
+               {"take_out", route::lines_of(leaflet.lists.removed)},
+               {"mask", route::lines_of(leaflet.lists.mask)},
+               {"tighten", route::lines_of(leaflet.lists.tighten)},
+               {"touch_up", route::lines_of(leaflet.lists.touch_up)}};
   if (leaflet.refused) {
     json["refused"].push_back({{"rule", std::string(workbench::word(leaflet.refused->rule))},
                                {"reason", leaflet.refused->reason},

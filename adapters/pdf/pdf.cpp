@@ -47,7 +47,7 @@ class Brush {
     for (int i = 0; i < pango_layout_get_line_count(layout.get()); ++i) {
       PangoLayoutLine* line = pango_layout_get_line_readonly(layout.get(), i);
       const double width = width_of(line), x = text.x - share * width,
-                   y = text.y + i * papers::lead(text.type.points);
+                   y = text.y + i * papers::lead(text.type);
       if (text.halo > 0) {
         ink(cairo_, papers::Ink::white);
         cairo_rectangle(cairo_, x - text.halo, y - 0.27 * text.type.points, width + 2 * text.halo,

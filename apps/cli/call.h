@@ -19,7 +19,7 @@ struct Call {
   std::string from;                  // plan --from, as written
   std::vector<std::string> what_if;  // plan --what-if, each as written
   std::string problem, answer;       // solve, verify: files; plan --problem, --answer: to be written
-  std::string out;                   // plan --out, charts --out: folder to be written
+  std::string out;                   // plan --out, charts --out, leaflet --out: folder to be written
   std::string paper = "a4", language = "en";                       // --paper, --lang: of the pages in it
   std::string at;                                                  // plan --at, note --at, as written
   std::string kind, unit, oven, person, step, by, data, corrects;  // note, as written

@@ -1,7 +1,5 @@
 #include "apps/cli/charts_output.h"
 
-#include <algorithm>
-#include <cctype>
 #include <memory>
 
 #include "adapters/files/sha256.h"
@@ -21,20 +19,14 @@ class Press {
   // The chart as `drawn` draws it, with the id of its own content in its foot.
   template <class Sheet, class Draw>
   void print(Sheet sheet, const std::string& name, const std::string& title, const Draw& drawn) {
-    const auto bytes = [&]() -> Result<std::string> {
-      const auto page = drawn(sheet, printing_.paper, printing_.words, *measure_);
-      if (!page) return page.problems();
-      return pdf::pdf_of({*page}, {title, no_day});
-    };
-    const auto bare = bytes();
+    const auto draw = [&] { return drawn(sheet, printing_.paper, printing_.words, *measure_); };
+    const auto bare = draw();
     if (!bare) {
       problems_.insert(problems_.end(), bare.problems().begin(), bare.problems().end());
       return;
     }
-    sheet.of.id = files::sha256_hex(*bare).substr(0, 4);
-    std::transform(sheet.of.id.begin(), sheet.of.id.end(), sheet.of.id.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-    files_.push_back({name + ".pdf", title, bytes().value()});
+    sheet.of.id = sheet_id({*bare});
+    files_.push_back({name + ".pdf", title, pdf::pdf_of({draw().value()}, {title, no_day})});
   }
 
   Result<std::vector<files::OutFile>> done() && {

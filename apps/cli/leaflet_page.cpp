@@ -151,9 +151,10 @@ std::vector<std::string> leaflet_page(const Leaflet& leaflet, const UnitText& un
   page.say(" - What works, and the insulation between chassis and each winding and cord.");
   page.row("3 CLEAN AND MASK");
   page.say(" - Wipe mould off with a damp cloth, mask on your face; no brush, no broom.");
-  page.say(" - Take out: " + in_a_row(leaflet.take_out) + ".");
-  page.say(" - Cover: " + in_a_row(leaflet.mask) + ".");
-  if (!leaflet.tighten.empty()) page.say(" - Tighten first: " + in_a_row(leaflet.tighten) + ".");
+  page.say(" - Take out: " + in_a_row(route::lines_of(leaflet.lists.removed)) + ".");
+  page.say(" - Cover: " + in_a_row(route::lines_of(leaflet.lists.mask)) + ".");
+  if (!leaflet.lists.tighten.empty())
+    page.say(" - Tighten first: " + in_a_row(route::lines_of(leaflet.lists.tighten)) + ".");
   say_drying(page, leaflet, units);
   say_coating(page, leaflet, units);
   page.row("6 TEST AGAIN");

@@ -4,6 +4,7 @@
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/words.h"
 #include "apps/cli/asked.h"
+#include "apps/cli/leaflet_output.h"
 #include "apps/cli/leaflet_page.h"
 #include "apps/cli/page_text.h"
 #include "apps/cli/verbs.h"
@@ -43,9 +44,18 @@ workbench::LeafletQuestion question_of(Asked& asked) {
 Answer leaflet(const Call& call) {
   Asked asked(call);
   const workbench::LeafletQuestion question = question_of(asked);
-  if (!asked.problems().empty()) return faulty(call, asked.problems());
+  const auto printing = printing_of(call);
+  Problems problems = asked.problems();
+  if (!printing) problems.insert(problems.end(), printing.problems().begin(), printing.problems().end());
+  if (!problems.empty()) return faulty(call, problems);
   const auto page = workbench::leaflet(files::shipped_workshop(), question);
   if (!page) return faulty(call, page.problems());
+  if (!call.out.empty() && !page->refused) {
+    const auto output = leaflet_output(*page, *printing);
+    if (!output) return faulty(call, output.problems());
+    if (const auto failure = files::write_out_folder(call.out, output->stamp, output->files))
+      return not_written(call, *failure);
+  }
   Answer answer;
   answer.out = call.json ? files::leaflet_json(*page) : as_page(leaflet_page(*page, UnitText(call.units)));
   if (page->refused) answer.code = ExitCode::no_safe_answer;

@@ -1,6 +1,5 @@
 #include "apps/cli/plan_output.h"
 
-#include <algorithm>
 #include <cctype>
 #include <memory>
 #include <set>
@@ -42,9 +41,7 @@ class Press {
   files::OutFile print(Sheet sheet, const std::string& name, const std::string& title,
                        const Draw& drawn) const {
     const auto draw = [&] { return pages(drawn(sheet, printing_.paper, printing_.words, *measure_)); };
-    std::string id = files::sha256_hex(papers::content_of(draw())).substr(0, 4);
-    std::transform(id.begin(), id.end(), id.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    const std::string id = sheet_id(draw());
     const std::string start = iso_text(plan_.from, plan_.clock);
     sheet.plan = printing_.words("plan", {id, start.substr(0, 10) + " " + start.substr(11, 5)});
     return {name, title, pdf::pdf_of(draw(), {title, plan_.from})};

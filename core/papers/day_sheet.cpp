@@ -8,6 +8,7 @@
 #include "core/base/format.h"
 #include "core/base/text.h"
 #include "core/papers/danger.h"
+#include "core/papers/figures.h"
 #include "core/papers/flow.h"
 #include "core/papers/parts.h"
 
@@ -15,12 +16,6 @@ namespace dampward::papers {
 namespace {
 
 constexpr double wide = right_edge - left_edge;
-
-// Never less than it is.
-double up(double figure, int places) {
-  const double step = std::pow(10.0, places);
-  return std::ceil(figure * step - 1e-9) / step;
-}
 
 class DayPages {
  public:

@@ -4,27 +4,13 @@
 #include <cmath>
 
 #include "core/base/format.h"
+#include "core/papers/figures.h"
 #include "core/papers/pen.h"
 
 namespace dampward::papers {
 namespace {
 
 constexpr Type small{tiny, 500}, small_name{tiny, 600}, read{reading, 400}, does{doing, 600};
-
-// For a measuring jug, rounded up: running short in mid-coat is worse than a spoonful left. Small amounts in millilitres.
-struct Jug {
-  std::string amount, unit;
-};
-Jug jug(Volume volume) {
-  const bool small_one = volume < 0.1 * litre;
-  const double size =
-      small_one ? std::ceil(volume.in(litre) * 1000 - 1e-6) : std::ceil(volume.in(litre) * 100 - 1e-6) / 100;
-  return {fixed(size, small_one ? 0 : 2), small_one ? "mL" : "L"};
-}
-std::string with_unit(Volume volume) {
-  const Jug told = jug(volume);
-  return told.amount + thin_space + told.unit;
-}
 
 class Drawing {
  public:
@@ -100,7 +86,7 @@ class Drawing {
     for (const MixingSheet::Take& take : sheet_.takes) y = row(y, take);
     if (sheet_.missing > Volume{})
       y += pen_.caution(left_edge, y + 4, right_edge - left_edge,
-                        words_("missing", {with_unit(sheet_.missing)})) +
+                        words_("missing", {jugful(sheet_.missing)})) +
            4;
     pen_.line(left_edge, y, right_edge, y, hair);
     const double parts = sheet_.thinner_parts > 0 ? 1 / sheet_.thinner_parts : 0;
@@ -108,7 +94,7 @@ class Drawing {
     const std::string ratio =
         parts > 0 ? words_("ratio", {fixed(parts, whole ? 0 : 1)}) : words_("unthinned");
     y += pen_.text(left_edge, y + 6.5, ratio, {reading, 600}, Side::left, right_edge - left_edge);
-    y += pen_.text(left_edge, y + 6.5, words_("at_worst", {with_unit(sheet_.ready.high)}), read, Side::left,
+    y += pen_.text(left_edge, y + 6.5, words_("at_worst", {jugful(sheet_.ready.high)}), read, Side::left,
                    right_edge - left_edge);
     return y + 3;
   }

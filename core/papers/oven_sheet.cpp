@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/base/format.h"
+#include "core/papers/figures.h"
 #include "core/papers/pen.h"
 #include "core/papers/step_words.h"
 
@@ -20,16 +21,11 @@ constexpr double warming_spread = 0.15;
 std::string whole(double figure) {
   return fixed(figure, 0);
 }
-// What must not be passed is rounded down, what must be reached up.
 std::string at_most(Temperature t) {
-  return whole(std::floor(t.celsius() + 1e-6));
+  return whole(down(t));
 }
 std::string at_least(Temperature t) {
-  return whole(std::ceil(t.celsius() - 1e-6));
-}
-
-std::string degrees(const std::string& figure) {
-  return figure + thin_space + "°C";
+  return whole(up(t));
 }
 
 class Drawing {
@@ -116,12 +112,12 @@ class Drawing {
 
   double limit_and_hold(double y, double left) {
     const double room = right_edge - left;
-    y += pen_.triple(left, y, room,
-                     {at_least(sheet_.peak), whole(std::floor((sheet_.limit - sheet_.peak).in(kelvin))),
-                      at_most(sheet_.limit), "°C", "K", words_("peak"), words_("spare"),
-                      words_("limit_of", {sheet_.weakest})});
-    std::string hold = words_("hold", {time_taken(sheet_.hold), degrees(at_least(sheet_.holds_from)),
-                                       time_taken(sheet_.hold_nominal)});
+    y += pen_.triple(
+        left, y, room,
+        {at_least(sheet_.peak), whole(down((sheet_.limit - sheet_.peak).in(kelvin))), at_most(sheet_.limit),
+         "°C", "K", words_("peak"), words_("spare"), words_("limit_of", {sheet_.weakest})});
+    std::string hold = words_(
+        "hold", {time_taken(sheet_.hold), degrees(up(sheet_.holds_from)), time_taken(sheet_.hold_nominal)});
     if (sheet_.rule) hold += " " + words_("rule", {time_taken(*sheet_.rule)});
     y += pen_.text(left, y + 5, hold, read, Side::left, room);
     return y + pen_.caution(left, y + 6.5, room, words_("nothing_wet")) + 4;
@@ -134,13 +130,13 @@ class Drawing {
     const double lowest = 10 * std::floor(sheet_.slowest.at(Duration{}).celsius() / 10);
     const double highest = 10 * std::ceil((sheet_.limit.celsius() + 2) / 10);
     const auto across = [&](Duration t) { return x + width * (t / end); };
-    const auto down = [&](Temperature t) {
+    const auto level = [&](Temperature t) {
       return y + height * (highest - t.celsius()) / (highest - lowest);
     };
     for (double mark = lowest; mark <= highest; mark += 10) {
-      const double at = down(Temperature::celsius(mark));
+      const double at = level(Temperature::celsius(mark));
       pen_.line(x, at, x + width, at, mark == lowest ? line_width : hair);
-      pen_.text(x - 1.5, at + 1.3, mark == highest ? degrees(whole(mark)) : whole(mark), small, Side::right);
+      pen_.text(x - 1.5, at + 1.3, mark == highest ? degrees(mark) : whole(mark), small, Side::right);
     }
     const int step = end > 10 * hour ? 2 : 1;
     for (int i = 0; i * hour < end; i += step) {
@@ -151,16 +147,16 @@ class Drawing {
       pen_.line(at, y + height, at, y + height + 1.5);
       pen_.text(at, y + height + 5.5, clock(full), small, Side::middle);
     }
-    pen_.wall_line(x, x + width, down(sheet_.limit), words_("limit_line", {degrees(at_most(sheet_.limit))}));
+    pen_.wall_line(x, x + width, level(sheet_.limit), words_("limit_line", {degrees(down(sheet_.limit))}));
     Stroke slowest{{}, thick, Ink::petrol, false, false, false};
     for (int i = 0; i <= 120; ++i) {
       const Duration t = std::min(i / 120.0 * end, since_in(sheet_.hold_ends));
-      slowest.points.emplace_back(across(t), down(sheet_.slowest.at(t)));
+      slowest.points.emplace_back(across(t), level(sheet_.slowest.at(t)));
       if (t >= since_in(sheet_.hold_ends)) break;
     }
     pen_.stroke(slowest);
     const double from = across(since_in(sheet_.hold_starts)), to = across(since_in(sheet_.hold_ends));
-    const double bar = down(sheet_.slowest.at(since_in(sheet_.hold_starts))) + 7;
+    const double bar = level(sheet_.slowest.at(since_in(sheet_.hold_starts))) + 7;
     pen_.line(from, bar, to, bar, line_width);
     for (const double end_of : {from, to}) pen_.line(end_of, bar - 2, end_of, bar + 2, line_width);
     pen_.text((from + to) / 2, bar + 1.3, words_("hold_word"), small_name, Side::middle, 0, 2);
@@ -183,8 +179,8 @@ class Drawing {
     const Temperature there = sheet_.slowest.at(t), first = sheet_.slowest.at(Duration{});
     TemperatureStep spread = sheet_.spread;
     if (time < sheet_.hold_starts) spread = std::max(spread, warming_spread * (there - first));
-    if (time == sheet_.hold_starts) return words_("from", {degrees(at_least(sheet_.holds_from))});
-    return words_("to", {at_least(there - spread), degrees(at_most(std::min(there + spread, sheet_.peak)))});
+    if (time == sheet_.hold_starts) return words_("from", {degrees(up(sheet_.holds_from))});
+    return words_("to", {at_least(there - spread), degrees(down(std::min(there + spread, sheet_.peak)))});
   }
 
   double table(double y, std::size_t rows) {
@@ -196,9 +192,8 @@ class Drawing {
     const double top = y + 2.5, room = right_edge - off;
     // Before the hold: until it has started; then the hold itself. Each has its remedies beside it.
     double text = top + 6;
-    text += pen_.text(off, text, words_("lower", {degrees(at_least(sheet_.holds_from))}), read, Side::left,
-                      room) +
-            1;
+    text +=
+        pen_.text(off, text, words_("lower", {degrees(up(sheet_.holds_from))}), read, Side::left, room) + 1;
     text += pen_.text(off, text, words_("really_started"), read, Side::left, room);
     const std::vector<Instant> times = reading_times(rows);
     const double start = std::max(top + 2 * row, text - 3);
@@ -218,7 +213,7 @@ class Drawing {
         pen_.text(off, text, words_("under", {at_least(sheet_.set - sheet_.spread), at_least(sheet_.peak)}),
                   read, Side::left, room);
     if (sheet_.stepped_to)
-      text += pen_.text(off, text + 1, words_("stepped", {degrees(at_most(*sheet_.stepped_to))}), read,
+      text += pen_.text(off, text + 1, words_("stepped", {degrees(down(*sheet_.stepped_to))}), read,
                         Side::left, room);
     const double end = std::max(y_row, text - 3);
     pen_.line(left_edge, end, right_edge, end, hair);

@@ -7,8 +7,8 @@ namespace {
 class Writer {
  public:
   void operator()(const Text& text) {
-    put('T', text.x, text.y, text.type.points, text.type.weight, text.type.ink, text.type.columns, text.side,
-        text.width, text.halo);
+    put('T', text.x, text.y, text.type.points, text.type.weight, text.type.ink, text.type.columns,
+        text.type.pitch, text.side, text.width, text.halo);
     for (const Run& run : text.runs) {
       put('r', run.weight, run.unit);
       put(run.text);

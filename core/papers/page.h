@@ -30,6 +30,7 @@ struct Type {
   int weight = 400;  // 400 to 700
   Ink ink = Ink::black;
   bool columns = false;  // figures of one width, where they stand under one another
+  double pitch = 0;      // from baseline to baseline; 0: as its size asks
 };
 
 // A stretch of text in one weight. `unit` is set smaller and never parted from what stands before it.
@@ -100,7 +101,8 @@ using Pages = std::vector<Page>;
 // All that stands on the pages, as text: the same for the same marks, and only for them.
 std::string content_of(const Pages& pages);
 
-// Distance from baseline to baseline.
+// Distance from baseline to baseline, as a size of type asks for, or as the type says.
 double lead(double points);
+double lead(const Type& type);
 
 }  // namespace dampward::papers

@@ -69,8 +69,9 @@ double step(Pen& pen, double y, const Step& s) {
   pen.line(left_edge, y, left_edge + 25, y, thick, Ink::petrol);
   pen.line(left_edge + 25, y, right, y);
   pen.text(left_edge, y + 8.5, s.clock, {clock_size, 700});
-  double side = y + 14.5;
-  side += pen.text(left_edge, side, s.who, small, Side::left, words_column - left_edge - 3);
+  double side = y + (s.who.empty() ? 12 : 14.5);
+  if (!s.who.empty())
+    side += pen.text(left_edge, side, s.who, small, Side::left, words_column - left_edge - 3);
 
   const double room = (s.readings.empty() ? right - (s.ticks > 0 ? 13 : 0) : hand_column - 4) - words_column;
   double at = y + 8.5;

@@ -29,6 +29,10 @@ double lead(double points) {
   return points <= 32 ? 12 : 21;
 }
 
+double lead(const Type& type) {
+  return type.pitch > 0 ? type.pitch : lead(type.points);
+}
+
 void Pen::line(double x1, double y1, double x2, double y2, double width, Ink ink) {
   stroke({{{x1, y1}, {x2, y2}}, width, ink, false, false, false});
 }
@@ -49,7 +53,7 @@ void Pen::hatch(double x, double y, double width, double height, double step) {
 double Pen::text(double x, double y, const Runs& all, const Type& type, Side side, double width,
                  double halo) {
   page_.marks.emplace_back(Text{x, y, all, type, side, width, halo});
-  return (width > 0 ? measure_.lines(all, type, width) : 1) * lead(type.points);
+  return (width > 0 ? measure_.lines(all, type, width) : 1) * lead(type);
 }
 
 double Pen::text(double x, double y, const std::string& marked, const Type& type, Side side, double width,
@@ -62,7 +66,7 @@ double Pen::width_of(const std::string& marked, const Type& type) const {
 }
 
 double Pen::height_of(const std::string& marked, const Type& type, double width) const {
-  return measure_.lines(runs(marked), type, width) * lead(type.points);
+  return measure_.lines(runs(marked), type, width) * lead(type);
 }
 
 double Pen::triple(double x, double y, double width, const Triple& t) {

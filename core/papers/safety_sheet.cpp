@@ -5,6 +5,7 @@
 
 #include "core/base/format.h"
 #include "core/papers/danger.h"
+#include "core/papers/figures.h"
 #include "core/papers/flow.h"
 #include "core/papers/parts.h"
 #include "core/papers/pen.h"
@@ -15,24 +16,6 @@ namespace {
 
 constexpr Type small{tiny, 500}, small_name{tiny, 600}, read{reading, 400}, strong{reading, 600};
 constexpr double width = right_edge - left_edge;
-constexpr double slack = 1e-9;  // against a figure that is whole but for the last bit
-
-// What must not be passed is rounded down, what is there up.
-double up(double figure, int digits) {
-  const double scale = std::pow(10.0, digits);
-  return std::ceil(figure * scale - slack) / scale;
-}
-double down(double figure, int digits) {
-  const double scale = std::pow(10.0, digits);
-  return std::floor(figure * scale + slack) / scale;
-}
-std::string short_figure(double figure, int digits) {
-  const bool whole = std::abs(figure - std::round(figure)) < slack;
-  return fixed(figure, whole ? 0 : digits);
-}
-std::string with_unit(double figure, int digits, const std::string& unit) {
-  return short_figure(figure, digits) + thin_space + unit;
-}
 
 constexpr const char* percent = "%";
 constexpr const char* flow_unit = "m³/min";
@@ -286,10 +269,10 @@ class Drawing {
   Triple triple_of(double value, double limit, int digits, const std::string& unit,
                    bool floor = false) const {
     Triple triple;
-    triple.value = short_figure(value, digits);
-    triple.limit = short_figure(limit, digits);
-    triple.spare = short_figure(
-        std::max(0.0, floor ? down(value - limit, digits) : down(limit - value, digits)), digits);
+    triple.value = figure_text(value, digits);
+    triple.limit = figure_text(limit, digits);
+    triple.spare =
+        figure_text(std::max(0.0, floor ? down(value - limit, digits) : down(limit - value, digits)), digits);
     triple.unit = triple.spare_unit = unit;
     triple.spare_words = words_("spare");
     triple.floor = floor;

@@ -1,9 +1,9 @@
 #include "core/papers/stock_sheet.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/base/format.h"
+#include "core/papers/figures.h"
 #include "core/papers/flow.h"
 #include "core/papers/pen.h"
 #include "core/papers/step_words.h"
@@ -16,11 +16,11 @@ constexpr double left_column = 112, date_column = 138, box_column = 168;
 constexpr std::size_t most_moments = 4;
 
 // In hundredths of a litre: need goes up, stock down.
-double up(Volume volume) {
-  return std::ceil(volume.in(litre) * 100 - 1e-6) / 100;
+double litres_up(Volume volume) {
+  return up(volume.in(litre), 2);
 }
-double down(Volume volume) {
-  return std::floor(volume.in(litre) * 100 + 1e-6) / 100;
+double litres_down(Volume volume) {
+  return down(volume.in(litre), 2);
 }
 std::string number(double litres) {
   return fixed(litres, 2);
@@ -91,11 +91,12 @@ class Drawing {
     double low = y + 10.5;
     const double room = right_edge - words_column;
     low += pen.text(words_column, low, item.name, {doing, 600}, Side::left, room);
-    const double most = up(item.needed.high), there = down(item.in_stock), lacks = up(item.to_get);
+    const double most = litres_up(item.needed.high), there = litres_down(item.in_stock),
+                 lacks = litres_up(item.to_get);
     if (most <= there) {
       Triple triple;
       triple.value = number(most);
-      triple.spare = number(std::max(0.0, std::floor((there - most) * 100 + 1e-6) / 100));
+      triple.spare = number(std::max(0.0, down(there - most, 2)));
       triple.limit = number(there);
       triple.unit = triple.spare_unit = "L";
       triple.value_words = words_("stock_at_most");
@@ -103,9 +104,10 @@ class Drawing {
       triple.limit_words = words_("stock_there");
       low += pen.triple(words_column, low - 4, 101, triple) - 1;
     } else {
-      low += pen.caution(words_column, low + 0.5, room,
-                         words_(item.is_short ? "stock_short" : "stock_may_be_short",
-                                {told(there), told(up(item.needed.typical)), told(most), told(lacks)}));
+      low +=
+          pen.caution(words_column, low + 0.5, room,
+                      words_(item.is_short ? "stock_short" : "stock_may_be_short",
+                             {told(there), told(litres_up(item.needed.typical)), told(most), told(lacks)}));
       low += pen.text(words_column + 10.5, low + 1.5, words_("stock_get", {told(lacks)}), figures, Side::left,
                       room - 10.5);
     }
@@ -125,7 +127,7 @@ class Drawing {
     const Type named = pen.width_of(lot.lot, figures) < name_room ? figures : strong;
     const double more =
         pen.text(words_column, base, lot.lot, named, Side::left, name_room) - lead(named.points);
-    pen.text(left_column, base, figure(number(down(lot.left)), "L"), figures);
+    pen.text(left_column, base, figure(number(litres_down(lot.left)), "L"), figures);
     const double after = base + more;
     if (lot.use_by) pen.text(date_column, base, iso_text(*lot.use_by), strong);
     pen.box(box_column, y + 1.4, right_edge - box_column, 8.6, hair);

@@ -6,6 +6,7 @@
 
 #include "core/base/format.h"
 #include "core/papers/detail/time_axis.h"
+#include "core/papers/figures.h"
 #include "core/papers/pen.h"
 
 namespace dampward::papers {
@@ -100,10 +101,9 @@ class Stretch {
     std::string name = day(begins()) + " " + iso_text(date(begins()));
     if (date(ends()) != date(begins()))
       name = words_("board_days", {name, day(ends()) + " " + iso_text(date(ends()))});
-    const auto degrees = [](double celsius) { return fixed(celsius, 0) + thin_space + "°C"; };
     const std::string air = words_(
         "board_air", {degrees(board_.air.celsius()), fixed(board_.humidity.percent(), 0) + thin_space + "%",
-                      degrees(std::ceil(board_.dew_point.celsius() - 1e-6))});
+                      degrees(up(board_.dew_point))});
     double y = head(pen, {words_("board"), board_.shop, name, "", air, "", "", "",
                           "DAMPWARD BOARD " + iso_text(date(begins()))}) -
                4;

@@ -9,6 +9,7 @@
 #include "core/papers/danger.h"
 #include "core/papers/detail/mask_rows.h"
 #include "core/papers/detail/window_strip.h"
+#include "core/papers/figures.h"
 #include "core/papers/flow.h"
 #include "core/papers/parts.h"
 
@@ -16,17 +17,6 @@ namespace dampward::papers {
 namespace {
 
 constexpr double wide = right_edge - left_edge;
-
-std::string degrees(double figure) {
-  return fixed(figure, 0) + thin_space + "°C";
-}
-// What must not be passed is rounded down, what must be reached up.
-double down(Temperature t) {
-  return std::floor(t.celsius() + 1e-6);
-}
-double up(Temperature t) {
-  return std::ceil(t.celsius() - 1e-6);
-}
 
 std::string names_of(const std::vector<WorkCard::Item>& items) {
   std::vector<std::string> names;
@@ -220,7 +210,7 @@ class Card {
     step.more = [this, b](Pen& pen, double y) {
       return y + 1 +
              pen.triple(words_column, y + 1, 105,
-                        {fixed(up(b.peak), 0), fixed(std::floor((b.limit - b.peak).in(kelvin)), 0),
+                        {fixed(up(b.peak), 0), fixed(down((b.limit - b.peak).in(kelvin)), 0),
                          fixed(down(b.limit), 0), "°C", "K", words_("peak"), words_("spare"),
                          words_("limit_of", {b.weakest})});
     };
@@ -307,13 +297,9 @@ class Card {
         for (const Warning& warning : warnings(line)) step.warnings.push_back(warning);
       }
     }
-    const std::string litres =
-        card_.amount < 0.1 * litre
-            ? fixed(std::ceil(card_.amount.in(litre) * 1000 - 1e-6), 0) + thin_space + "mL"
-            : fixed(std::ceil(card_.amount.in(litre) * 100 - 1e-6) / 100, 2) + thin_space + "L";
     const std::string pots = card_.pots.empty() ? "–" : listed(card_.pots);
     step.body.push_back(words_(card_.coats > 1 ? "card_coats" : "card_one_coat",
-                               {std::to_string(card_.coats), litres, pots}));
+                               {std::to_string(card_.coats), jugful(card_.amount), pots}));
     if (!card_.brush.empty()) step.body.push_back(words_("card_by_brush", {names_of(card_.brush)}));
     if (!card_.bare.empty()) step.body.push_back(words_("card_bare", {names_of(card_.bare)}));
     if (!card_.respirator.empty()) step.body.push_back(words_("card_respirator", {card_.respirator}));

@@ -139,7 +139,7 @@ TEST_CASE(
   for (const char* said :
        {"3 ×", "3 sets: 9 pieces", "Disc 19\u202fmm, paper tape", "Ring 46\u202fmm, hole 8\u202fmm",
         "Estimate: measure yours", "Hold the part against", "Larger than this page", "400\u202fmm",
-        "no size known", "2 ×", "Measure this line: 50 mm"})
+        "no size known", "2 ×", "Measure this line: 50\u202fmm"})
     CHECK_MESSAGE(all.find(said) != std::string::npos, std::string(said));
   const std::string sure =
       words_of(mask_set(set_of({{"case", "", 1, cut_of(CutShape::strip, 90, 6)}}), a4, words, *measure));

@@ -55,9 +55,9 @@ TEST_CASE("the sheet says litres rounded up, lots, ratio, until when, and what i
   const auto measure = pdf::measure();
   const Words words = files::sheet_words("en").value();
   const std::string all = text_of(mixing_sheet(sheet_of(2, 2), a4, words, *measure), *measure);
-  for (const char* said :
-       {"1.24", "43\u202fmL", "0.45\u202fL", "V-26-030", "V-26-031", "2 parts of lacquer to 1 part",
-        "2.50\u202fL", "24:00", "6.1 m", "Mask on", "never back into a lot", "No lot in date", "0.30\u202fL"})
+  for (const char* said : {"1.24", "43\u202fmL", "0.45\u202fL", "V-26-030", "V-26-031",
+                           "2 parts of lacquer to 1 part", "2.50\u202fL", "24:00", "6.1\u202fm", "Mask on",
+                           "never back into a lot", "No lot in date", "0.30\u202fL"})
     CHECK_MESSAGE(all.find(said) != std::string::npos, said);
 }
 

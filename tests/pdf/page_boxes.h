@@ -34,7 +34,7 @@ inline std::vector<Box> boxes_of(const Page& page, const Measure& measure) {
     const double width = text->width > 0 ? std::min(whole, text->width) : whole;
     const double share = text->side == Side::left ? 0 : text->side == Side::middle ? 0.5 : 1;
     boxes.push_back({text->x - share * width, text->x + (1 - share) * width, text->y - capitals,
-                     text->y + (lines - 1) * lead(text->type.points), joined(text->runs)});
+                     text->y + (lines - 1) * lead(text->type), joined(text->runs)});
   }
   return boxes;
 }

@@ -134,7 +134,7 @@ TEST_CASE("a card holds every limit, caution, mask and moment of its unit") {
   // The peak rounded up, the limit and what is spare down; litres up; the hold never shorter.
   for (const char* said :
        {"56\u202f°C", "4\u202fK", "60\u202f°C", "50\u202f°C", "0.37\u202fL", "3\u202fh\u202f01\u202fmin",
-        "No coat after ", "16\n", "smells of the river", "full-face mask", "2\u202fh\u202f33\u202fmin",
+        "No first coat after ", "16\n", "smells of the river", "full-face mask", "2\u202fh\u202f33\u202fmin",
         "Stays damp inside: coil formers", "dummy load", "60 to 72", "melts at"})
     CHECK_MESSAGE(all.find(said) != std::string::npos, said);
   for (const Instant time : {card.warm->opens, card.warm->shuts, card.warm->last_start, card.close_from})

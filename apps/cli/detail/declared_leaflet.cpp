@@ -14,6 +14,11 @@ void declare_leaflet(CLI::App& app, Call& call) {
   ask(*leaflet, call, "humidity", "SHARE", "of that air, e.g. \"80 %\" (the default)");
   ask(*leaflet, call, "lacquer", "LACQUER",
       "a shipped family meant for the brush (default: phenolic_tung_varnish_fungicidal)");
+  leaflet->add_option("--out", call.out, "write it into that folder, as a PDF of one page")
+      ->type_name("PLACE");
+  leaflet->add_option("--paper", call.paper, "a4 (default) or letter")->type_name("a4|letter");
+  leaflet->add_option("--lang", call.language, "of the PDF: en (default), es, fr or id")
+      ->type_name("en|es|fr|id");
   add_units(*leaflet, call);
   add_json(*leaflet, call);
 }
