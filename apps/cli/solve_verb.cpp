@@ -1,9 +1,12 @@
 #include "adapters/files/json_documents.h"
+#include "adapters/files/project_file.h"
 #include "adapters/files/text_file.h"
 #include "adapters/files/timetable_json.h"
+#include "apps/cli/asked.h"
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
 #include "apps/cli/page_text.h"
+#include "apps/cli/solve_project.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
 #include "core/line/planner.h"
@@ -21,9 +24,24 @@ std::vector<std::string> summary(const line::Problem& problem, const line::Answe
   return lines;
 }
 
+// None: a timetable problem.
+std::optional<files::ProjectFormat> format_of(const std::string& word, const std::string& file) {
+  if (word.empty()) return files::project_format(file);
+  if (word == "sch") return files::ProjectFormat::sch;
+  if (word == "sm") return files::ProjectFormat::sm;
+  return std::nullopt;
+}
+
 }  // namespace
 
 Answer solve(const Call& call) {
+  Asked asked(call);
+  const std::array<std::string, 3> words = {"json", "sch", "sm"};
+  const auto word = asked.known("format", words);
+  if (!asked.problems().empty()) return faulty(call, asked.problems());
+  if (const auto read_as = format_of(word.value_or(""), call.problem)) return solve_project(call, *read_as);
+  asked.out_of_place({"time-limit", "work-limit", "threads", "seed"}, "belongs to a .sch or .sm problem");
+  if (!asked.problems().empty()) return faulty(call, asked.problems());
   const auto text = files::read_text(call.problem, call.problem);
   if (!text) return faulty(call, text.problems());
   const auto problem = files::read_problem(*text, call.problem);

@@ -73,7 +73,28 @@ EarliestStarts earliest_starts(const Problem& problem) {
   return result;
 }
 
-Blocks blocks_of(const Problem& problem, bool only_waiting_arcs) {
+std::vector<int> longest_to_last(const Problem& problem) {
+  const Adjacency arcs = leaving(mirrored(problem));  // of the same numbers
+  std::vector<int> longest(problem.operations.size(), no_path), queue{problem.size() - 1};
+  longest.back() = 0;
+  while (!queue.empty()) {
+    std::vector<int> next;
+    for (const int i : queue) {
+      for (const int a : arcs[i]) {
+        const Arc& arc = problem.arcs[a];
+        if (longest[i] + arc.lag <= longest[arc.from]) continue;
+        longest[arc.from] = longest[i] + arc.lag;
+        next.push_back(arc.from);
+      }
+    }
+    std::sort(next.begin(), next.end());
+    next.erase(std::unique(next.begin(), next.end()), next.end());
+    queue.swap(next);
+  }
+  return longest;
+}
+
+Blocks blocks_of(const Problem& problem) {
   const int n = problem.size();
   const Adjacency arcs = leaving(problem);
   Blocks blocks{std::vector<int>(n, -1), {}};
@@ -97,7 +118,6 @@ Blocks blocks_of(const Problem& problem, bool only_waiting_arcs) {
       bool deeper = false;
       while (frame.next < arcs[i].size()) {
         const Arc& arc = problem.arcs[arcs[i][frame.next++]];
-        if (only_waiting_arcs && arc.lag < 0) continue;
         if (index[arc.to] < 0) {
           path.push_back({arc.to, 0});
           deeper = true;

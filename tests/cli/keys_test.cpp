@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <fstream>
 #include <map>
 #include <regex>
 #include <set>
@@ -256,13 +257,14 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window",
-                              "leaflet", "charts", "exposure", "solve", "verify", "selfcheck"}) {
+  for (const char* heading :
+       {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window", "leaflet", "charts",
+        "exposure", "solve", "solve, problems of the literature", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 15);
+  CHECK(page.size() == 16);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -364,6 +366,18 @@ TEST_CASE("solve prints the keys of its table and no others, and its answer is k
   const std::string answer = (scratch.path() / "answer.json").string();
   compare(keys_of_the_page()["solve"], {json_of({"solve", problem, "--answer", answer})});
   CHECK(json_of({"verify", problem, answer})["violations"].empty());
+}
+
+TEST_CASE("solve prints the keys of a problem of the literature and no others") {
+  const ScratchFolder scratch;
+  const auto printed = [&](const char* name, const char* longest) {
+    const std::string path = (scratch.path() / name).string();
+    std::ofstream(path) << "2 1 0 0\n0 1 2 1 2 [0] [0]\n1 1 2 2 3 [0] [3]\n2 1 2 1 3 [-" << longest
+                        << "] [2]\n3 1 0\n0 1 0 0\n1 1 3 2\n2 1 2 1\n3 1 0 0\n2\n";
+    return json_of({"solve", path});
+  };
+  compare(keys_of_the_page()["solve, problems of the literature"],
+          {printed("a.sch", "4"), printed("b.sch", "1")});
 }
 
 TEST_CASE("a plan's problem and answer, written down, are sound and solve to the same answer") {

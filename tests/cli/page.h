@@ -7,7 +7,7 @@
 
 // ```sh           commands as typed, run together in one shell; "```sh exit 2" where they end so
 // ```text         right behind them: what they show; `...` alone on a line stands for lines left out
-// ```toml, ```csv the whole content of the file that the paragraph before them ends with: "`shop/ovens.toml`:"
+// ```toml, ```csv, ```sch  the whole content of the file that the paragraph before them ends with: "`shop/ovens.toml`:"
 //                 or lines at its end, where that paragraph says "at the end of"
 // ```diff         lines of such a file that change: out goes what begins with - (notes behind it may be left out here),
 //                 in its place comes what begins with +

@@ -19,7 +19,8 @@ class Decoder {
   // The problem has no faults, its arcs no positive cycle; it must outlive the decoder.
   explicit Decoder(const Problem& problem);
 
-  // Lower keys first, ties by index, among operations with nothing unplaced before them. False: longest gaps kept failing.
+  // Lower keys first, ties by index, among operations with nothing unplaced before them. The first start
+  // is 0. False: longest gaps kept failing.
   bool decode(const std::vector<int>& keys, Starts& starts);
   // Placements tried so far: the unit of work.
   std::int64_t work() const { return work_; }

@@ -7,9 +7,6 @@
 
 namespace dampward::solver::detail {
 
-// No path leads from one operation to another.
-inline constexpr int no_path = -(1 << 30);
-
 // Longest paths between all operations of the same block: how much later than i must j start at least.
 class BlockDistances {
  public:

@@ -26,7 +26,7 @@ constexpr std::size_t most_orders = 20'000;   // pairs of operations whose order
 
 }  // namespace
 
-Kernel::Kernel(const Problem& problem, const Windows& windows)
+Kernel::Kernel(const Problem& problem, const Windows& windows, const std::vector<char>* free)
     : learner_(trail_, clauses_, gaps_, activity_), operations_(problem.size()), last_(problem.size() - 1) {
   for (const auto& [low, high] : windows) {
     if (low > high) contradiction_ = true;
@@ -35,7 +35,7 @@ Kernel::Kernel(const Problem& problem, const Windows& windows)
   }
   add_arcs(problem);
   add_resources(problem);
-  add_orders(problem);
+  add_orders(problem, free);
   tables_of_.resize(trail_.variables());
 }
 
@@ -67,7 +67,7 @@ void Kernel::add_resources(const Problem& problem) {
 }
 
 // Of two operations that cannot run together, one is before the other: a variable of its own says which.
-void Kernel::add_orders(const Problem& problem) {
+void Kernel::add_orders(const Problem& problem, const std::vector<char>* free) {
   std::vector<std::pair<int, int>> pairs;
   const int n = problem.size();
   std::vector<std::vector<int>> amounts(n, std::vector<int>(problem.capacities.size(), 0));
@@ -77,7 +77,7 @@ void Kernel::add_orders(const Problem& problem) {
   for (int i = 0; i < n && pairs.size() <= most_orders; ++i) {
     if (problem.operations[i].duration == 0) continue;
     for (int j = i + 1; j < n; ++j) {
-      if (problem.operations[j].duration == 0) continue;
+      if (problem.operations[j].duration == 0 || (free && !(*free)[i] && !(*free)[j])) continue;
       for (const Demand& demand : problem.operations[i].demands) {
         if (demand.amount + amounts[j][demand.resource] <= problem.capacities[demand.resource]) continue;
         pairs.push_back({i, j});

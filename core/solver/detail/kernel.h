@@ -30,8 +30,9 @@ class Kernel {
     stopped,  // the work was used up
   };
 
-  // The problem has no faults, its arcs no positive cycle.
-  Kernel(const Problem& problem, const Windows& windows);
+  // The problem has no faults, its arcs no positive cycle. `free`, by operation: the others are in an order already, so that no
+  // two of them need be told apart.
+  Kernel(const Problem& problem, const Windows& windows, const std::vector<char>* free = nullptr);
 
   // From now on the last operation must start by then.
   void require_last_by(int time);
@@ -52,7 +53,7 @@ class Kernel {
  private:
   void add_arcs(const Problem& problem);
   void add_resources(const Problem& problem);
-  void add_orders(const Problem& problem);
+  void add_orders(const Problem& problem, const std::vector<char>* free);
   bool propagate();
   bool resolve();
   void restart();

@@ -1,0 +1,162 @@
+#include "apps/cli/solve_project.h"
+
+#include <unistd.h>
+
+#include <charconv>
+#include <chrono>
+#include <limits>
+
+#include "adapters/files/json_project.h"
+#include "adapters/files/text_file.h"
+#include "apps/cli/asked.h"
+#include "apps/cli/interrupt.h"
+#include "apps/cli/page_text.h"
+#include "apps/cli/progress.h"
+#include "apps/cli/side_by_side.h"
+#include "apps/cli/verbs.h"
+#include "core/base/format.h"
+#include "core/referee/project.h"
+#include "core/solver/search.h"
+
+namespace dampward::cli {
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+struct Limits {
+  std::int64_t work = 400'000'000;  // about 10 s; used where no limit is asked for
+  std::optional<std::chrono::duration<double>> time;
+  std::uint64_t seed = 1;
+  int threads = 2;
+};
+
+// A number of the kind asked for that fills the option's text.
+template <class T>
+std::optional<T> number(Asked& asked, const std::string& option, T low, T high, const std::string& expected) {
+  const auto written = asked.text(option);
+  if (!written) return std::nullopt;
+  T value{};
+  const auto [end, error] = std::from_chars(written->data(), written->data() + written->size(), value);
+  if (error == std::errc() && end == written->data() + written->size() && value >= low && value <= high)
+    return value;
+  asked.fault(option, "\"" + *written + "\"", expected);
+  return std::nullopt;
+}
+
+Limits limits_of(Asked& asked) {
+  Limits limits;
+  constexpr double longest = 1e6, shortest = 1e-3;
+  if (const auto time = number<double>(asked, "time-limit", shortest, longest,
+                                       "seconds from 0.001 to 1000000, such as 10 or 0.5")) {
+    limits.time = std::chrono::duration<double>(*time);
+    limits.work = std::numeric_limits<std::int64_t>::max();
+  }
+  if (const auto work = number<std::int64_t>(asked, "work-limit", 1, std::numeric_limits<std::int64_t>::max(),
+                                             "a whole number of steps, 1 or more"))
+    limits.work = *work;
+  if (const auto seed = number<std::uint64_t>(asked, "seed", 0, std::numeric_limits<std::uint64_t>::max(),
+                                              "a whole number, 0 or more"))
+    limits.seed = *seed;
+  if (const auto threads = asked.whole("threads", 1, 2)) limits.threads = *threads;
+  return limits;
+}
+
+// The referee's own picture of the problem.
+std::vector<referee::Violation> judged(const solver::Problem& problem, const solver::Starts& starts) {
+  referee::Project project;
+  for (const solver::Operation& operation : problem.operations) {
+    referee::ProjectOperation& copy = project.operations.emplace_back();
+    copy.duration = operation.duration;
+    for (const solver::Demand& demand : operation.demands)
+      copy.demands.push_back({static_cast<std::size_t>(demand.resource), demand.amount});
+  }
+  for (const solver::Arc& arc : problem.arcs)
+    project.gaps.push_back({static_cast<std::size_t>(arc.from), static_cast<std::size_t>(arc.to), arc.lag});
+  project.capacities.assign(problem.capacities.begin(), problem.capacities.end());
+  return referee::judge_project(project, {starts.begin(), starts.end()});
+}
+
+std::vector<std::string> summary(const solver::Problem& problem, const solver::Outcome& outcome) {
+  std::vector<std::string> lines;
+  switch (outcome.status) {
+    case solver::Status::optimal:
+      lines.push_back(
+          format("Optimal: the last of {} operations starts at {}, and proved is that none can do better.",
+                 problem.size(), outcome.starts.back()));
+      break;
+    case solver::Status::feasible:
+      lines.push_back(
+          format("Feasible: the last of {} operations starts at {}; proved is only that it cannot before {}.",
+                 problem.size(), outcome.starts.back(), outcome.lower_bound));
+      break;
+    case solver::Status::infeasible:
+      lines.push_back("Infeasible: no plan keeps all of these together:");
+      break;
+    case solver::Status::unknown:
+      lines.push_back("Unknown: within the limit neither a plan was found nor that there is none.");
+      break;
+  }
+  for (std::size_t i = 0; i < outcome.starts.size(); ++i)
+    lines.push_back(format("{:>6} starts at {}", i, outcome.starts[i]));
+  if (!outcome.conflict) return lines;
+  for (const int arc : outcome.conflict->arcs) {
+    const solver::Arc& gap = problem.arcs[arc];
+    lines.push_back(gap.lag < 0 ? format("  {} starts at most {} after {}", gap.from, -gap.lag, gap.to)
+                                : format("  {} starts at least {} after {}", gap.to, gap.lag, gap.from));
+  }
+  for (const int resource : outcome.conflict->resources)
+    lines.push_back(format("  resource {} has {}", resource + 1, problem.capacities[resource]));
+  lines.push_back(outcome.conflict->minimal
+                      ? "Without any one of them there is a plan that keeps the others."
+                      : "Some of them may have no part in it: the limit ended the search for fewer.");
+  return lines;
+}
+
+}  // namespace
+
+Answer solve_project(const Call& call, files::ProjectFormat read_as) {
+  const auto begun = Clock::now();
+  Asked asked(call);
+  const Limits limits = limits_of(asked);
+  if (!call.answer.empty())
+    return faulty(call,
+                  {{{"command line"}, "--answer", "it only belongs to a timetable problem", "Use --json."}});
+  if (!asked.problems().empty()) return faulty(call, asked.problems());
+  const auto text = files::read_text(call.problem, call.problem);
+  if (!text) return faulty(call, text.problems());
+  const auto problem = files::read_project(*text, read_as, call.problem);
+  if (!problem) return faulty(call, problem.problems());
+
+  Progress progress(screen_of(STDERR_FILENO));
+  progress.say("searching");
+  solver::SearchOptions options;
+  options.work = limits.work;
+  options.seed = limits.seed;
+  if (limits.threads == 2) options.executor = side_by_side;
+  options.keep_going = [&] {
+    return !interrupted() && (!limits.time || Clock::now() - begun < *limits.time);
+  };
+  options.on_progress = [&](const solver::Starts& starts, int bound) {
+    progress.say(format("a plan of {}, none below {}", starts.back(), bound));
+  };
+  const auto outcome = solver::solve(*problem, options);
+  if (!outcome) return faulty(call, outcome.problems());
+  const double seconds = std::chrono::duration<double>(Clock::now() - begun).count();
+
+  Answer answer;
+  if (!outcome->starts.empty()) {
+    const auto broken = judged(*problem, outcome->starts);
+    if (!broken.empty())
+      return {"",
+              "Our own mistake, please report it: the plan breaks a rule, so it is not shown. " +
+                  broken.front().sentence + "\n",
+              ExitCode::our_fault};
+  }
+  answer.out =
+      call.json ? files::project_json(*problem, *outcome, seconds) : as_page(summary(*problem, *outcome));
+  if (outcome->starts.empty()) answer.code = ExitCode::no_safe_answer;
+  if (interrupted()) answer.code = ExitCode::our_fault;
+  return answer;
+}
+
+}  // namespace dampward::cli

@@ -1,0 +1,102 @@
+#include "core/solver/detail/neighbourhood.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace dampward::solver::detail {
+namespace {
+
+constexpr std::int64_t work_of_a_piece = 400'000;
+
+}  // namespace
+
+Neighbourhood::Neighbourhood(const Problem& problem, const Starts& earliest, std::uint64_t seed)
+    : problem_(problem), earliest_(earliest), random_(seed), free_(problem.operations.size()) {}
+
+bool Neighbourhood::run(Starts& starts, std::int64_t work, const std::function<bool()>& keep_going,
+                        int good_enough) {
+  const std::int64_t end = work_ + work;
+  bool better = false;
+  while (work_ < end && keep_going() && starts.back() > good_enough) better |= try_piece(starts, keep_going);
+  return better;
+}
+
+// Frees what runs nearest to a random moment.
+void Neighbourhood::free_stretch(const Starts& starts) {
+  const int n = problem_.size();
+  const int moment = random_.between(0, starts.back());
+  std::vector<int> order(n);
+  std::iota(order.begin(), order.end(), 0);
+  const auto away = [&](int i) {
+    return std::max({0, starts[i] - moment, moment - starts[i] - problem_.operations[i].duration});
+  };
+  std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return away(a) < away(b); });
+  std::fill(free_.begin(), free_.end(), 0);
+  const int count = std::clamp(static_cast<int>(share_ * n), 2, n);
+  for (int k = 0; k < count; ++k) free_[order[k]] = 1;
+}
+
+// Each unit of a resource goes from one kept operation to the next: an arc between them.
+void Neighbourhood::keep_order(const Starts& starts, Problem& piece) const {
+  std::vector<int> order;
+  for (int i = 0; i < problem_.size(); ++i) {
+    if (!free_[i] && problem_.operations[i].duration > 0) order.push_back(i);
+  }
+  std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return starts[a] < starts[b]; });
+  struct Holder {
+    int operation, end, amount;
+  };
+  for (int r = 0; r < static_cast<int>(problem_.capacities.size()); ++r) {
+    std::vector<Holder> holders{{-1, 0, problem_.capacities[r]}};
+    for (const int i : order) {
+      const Operation& op = problem_.operations[i];
+      const auto demand = std::find_if(op.demands.begin(), op.demands.end(),
+                                       [&](const Demand& d) { return d.resource == r && d.amount > 0; });
+      if (demand == op.demands.end()) continue;
+      int wanted = demand->amount;
+      // From whoever ended last: few arcs, each of little slack.
+      for (std::size_t k = holders.size(); k-- > 0 && wanted > 0;) {
+        Holder& holder = holders[k];
+        if (holder.end > starts[i]) continue;
+        const int given = std::min(wanted, holder.amount);
+        wanted -= given;
+        holder.amount -= given;
+        if (holder.operation >= 0)
+          piece.arcs.push_back({holder.operation, i, problem_.operations[holder.operation].duration});
+      }
+      std::erase_if(holders, [](const Holder& h) { return h.amount == 0; });
+      const Holder fresh{i, starts[i] + op.duration, demand->amount};
+      const auto place = std::upper_bound(holders.begin(), holders.end(), fresh.end,
+                                          [](int end, const Holder& h) { return end < h.end; });
+      holders.insert(place, fresh);
+    }
+  }
+}
+
+bool Neighbourhood::try_piece(Starts& starts, const std::function<bool()>& keep_going) {
+  free_stretch(starts);
+  Problem piece = problem_;
+  keep_order(starts, piece);
+  // Kept operations only ever move earlier, or as much later as the arcs allow.
+  Windows windows(problem_.operations.size());
+  const int last = starts.back();
+  for (std::size_t i = 0; i < windows.size(); ++i) windows[i] = {earliest_[i], std::max(starts[i], last)};
+  windows.front() = {0, 0};
+  Kernel kernel(piece, windows, &free_);
+  kernel.ask(&keep_going);
+  kernel.lean_to(starts);
+  kernel.require_last_by(last - 1);
+  const auto verdict = kernel.search(work_of_a_piece);
+  work_ += kernel.work() + 20 * problem_.size();
+  if (verdict == Kernel::Verdict::stopped) {
+    share_ = std::max(share_ * 0.97, 2.0 / problem_.size());
+  } else if (verdict == Kernel::Verdict::none) {
+    share_ = std::min(share_ * 1.02, 1.0);
+  } else {
+    starts = kernel.starts();
+    return true;
+  }
+  return false;
+}
+
+}  // namespace dampward::solver::detail

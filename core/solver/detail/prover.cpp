@@ -1,0 +1,48 @@
+#include "core/solver/detail/prover.h"
+
+#include <algorithm>
+
+namespace dampward::solver::detail {
+namespace {
+
+Windows widest(const Problem& problem, const Starts& earliest) {
+  Windows windows;
+  for (const int start : earliest) windows.push_back({start, horizon(problem)});
+  windows.front().second = 0;
+  return windows;
+}
+
+}  // namespace
+
+Prover::Prover(const Problem& problem, const Starts& earliest)
+    : kernel_(problem, widest(problem, earliest)) {}
+
+void Prover::run(std::int64_t work, const std::function<bool()>& keep_going, int lower_bound) {
+  kernel_.ask(&keep_going);
+  const std::int64_t end = kernel_.work() + work;
+  while (!exhausted_ && kernel_.work() < end) {
+    std::optional<int> at;
+    if (from_below_ && !best_.empty()) at = std::max(lower_bound, kernel_.least_last());
+    const Kernel::Verdict verdict = kernel_.search(end - kernel_.work(), at);
+    if (verdict == Kernel::Verdict::plan) {
+      best_ = kernel_.starts();
+      kernel_.require_last_by(best_.back() - 1);
+      if (best_.back() <= std::max(lower_bound, kernel_.least_last())) break;
+    } else if (verdict == Kernel::Verdict::none) {
+      exhausted_ = true;
+    } else if (verdict == Kernel::Verdict::stopped) {
+      break;
+    }
+  }
+  from_below_ = !from_below_;
+  kernel_.ask(nullptr);
+}
+
+void Prover::join(const Starts& starts) {
+  if (!best_.empty() && best_.back() <= starts.back()) return;
+  best_ = starts;
+  kernel_.lean_to(starts);
+  kernel_.require_last_by(starts.back() - 1);
+}
+
+}  // namespace dampward::solver::detail
