@@ -20,6 +20,8 @@ else()
     pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # home: adapters/files (target PkgConfig::tomlplusplus)
     pkg_check_modules(cairo REQUIRED IMPORTED_TARGET cairo)  # home: adapters/pdf
     pkg_check_modules(pangocairo REQUIRED IMPORTED_TARGET pangocairo)  # home: adapters/pdf
+        pkg_check_modules(rsvg REQUIRED IMPORTED_TARGET librsvg-2.0)  # home: adapters/pdf
+    pkg_check_modules(gdkpixbuf REQUIRED IMPORTED_TARGET gdk-pixbuf-2.0)  # home: adapters/pdf
     # Debian ships zint without a CMake or pkg-config file.
     find_library(DAMPWARD_ZINT_LIBRARY zint REQUIRED)
     find_path(DAMPWARD_ZINT_HEADERS zint.h REQUIRED)

@@ -97,6 +97,48 @@ std::optional<papers::WorkCard::Warm> warm_of(const UnitPlan& unit, const Plan& 
   return warm;
 }
 
+papers::PinKind shown(equipment::PinKind kind) {
+  switch (kind) {
+    case equipment::PinKind::mask:
+      return papers::PinKind::mask;
+    case equipment::PinKind::damp:
+      return papers::PinKind::damp;
+    case equipment::PinKind::weak:
+      return papers::PinKind::weak;
+    case equipment::PinKind::brush:
+      return papers::PinKind::brush;
+    case equipment::PinKind::never_coat:
+      break;
+  }
+  return papers::PinKind::bare;
+}
+
+// A pin of a mask bears the number its part has on this unit's list; what this unit does not mask has none. The others are lettered.
+std::optional<papers::KindDrawing> drawing_of(const UnitPlan& unit, const Plan& plan) {
+  const auto kind = std::find_if(plan.kinds.begin(), plan.kinds.end(),
+                                 [&](const equipment::Kind& known) { return known.id == unit.kind; });
+  if (kind == plan.kinds.end() || !kind->picture || !kind->picture->bytes) return std::nullopt;
+  papers::KindDrawing drawing;
+  drawing.image = kind->picture->bytes;
+  char letter = 'a';
+  for (const equipment::Pin& pin : kind->picture->pins) {
+    const equipment::Part* part = equipment::find_part(*kind, pin.part);
+    papers::KindDrawing::Pin drawn{shown(pin.kind), pin.across, pin.down, "",
+                                   part == nullptr ? "" : part->name};
+    const auto& mask = unit.lists.mask;
+    const auto listed =
+        std::find_if(mask.begin(), mask.end(), [&](const auto& m) { return m.part == pin.part; });
+    if (pin.kind != equipment::PinKind::mask)
+      drawn.mark = std::string(1, letter++);
+    else if (listed != mask.end())
+      drawn.mark = std::to_string(listed - mask.begin() + 1);
+    else
+      continue;
+    drawing.pins.push_back(std::move(drawn));
+  }
+  return drawing;
+}
+
 }  // namespace
 
 std::vector<papers::WorkCard> work_cards(const Plan& plan) {
@@ -129,6 +171,7 @@ std::vector<papers::WorkCard> work_cards(const Plan& plan) {
     card.touch_up = items_of(unit.lists.touch_up);
     card.brush = items_of(unit.lists.brush);
     card.bare = items_of(unit.lists.bare);
+    card.drawing = drawing_of(unit, plan);
     card.lines = lines_of(unit, plan);
     card.bake = bake_of(unit, plan);
     card.warm = warm_of(unit, plan, card.lines);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <functional>
+#include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <tuple>
@@ -10,6 +12,7 @@
 #include "adapters/files/detail/put_changes.h"
 #include "adapters/files/detail/shop_readers.h"
 #include "adapters/files/event_log.h"
+#include "adapters/files/picture_file.h"
 #include "adapters/files/shipped.h"
 #include "adapters/files/text_file.h"
 #include "adapters/files/weather.h"
@@ -62,6 +65,32 @@ std::optional<Place> place_of(const detail::ShopDocument& document, const std::s
     if (node != nullptr && node->type != TomlNode::Type::table) return node->place;
   }
   return std::nullopt;
+}
+
+// The pictures the kinds name, each file once. A file at fault is told where the first kind names it.
+void read_pictures(const fs::path& folder, const detail::ShopDocument& document, Workshop& workshop,
+                   Proof& proof) {
+  std::map<std::string, std::shared_ptr<const std::string>> read;
+  for (const std::string& id : workshop.kinds.ids()) {
+    const equipment::Kind* known = workshop.kinds.find(id);
+    if (!known->picture || known->picture->file.empty()) continue;
+    const std::string& file = known->picture->file;
+    if (!read.contains(file)) {
+      auto bytes = read_picture(folder, file);
+      if (bytes)
+        read[file] = std::make_shared<const std::string>(std::move(bytes).value());
+      else {
+        Problem problem = bytes.problems().front();
+        if (const auto place = place_of(document, "kinds." + id + ".picture.file")) problem.place = *place;
+        problem.found = format("file = \"{}\", {}", file, problem.found);
+        proof.faults.push_back(std::move(problem));
+        read[file] = nullptr;
+      }
+    }
+    equipment::Kind with = *known;
+    with.picture->bytes = read[file];
+    workshop.kinds.put(std::move(with));
+  }
 }
 
 // What only the whole shop shows. A value already told of, or missing, which the readers told, is not told twice.
@@ -130,6 +159,7 @@ Reading read_everything(const fs::path& folder, const detail::ShopDocument& docu
     detail::read_own_materials(document, workshop.materials, proof);
     detail::read_own_liquids(document, workshop, proof);
     detail::read_kinds(document, shipped().archetypes, workshop, proof);
+    read_pictures(folder, document, workshop, proof);
     if (before != nullptr && before->shop.site.weather_file == workshop.shop.site.weather_file) {
       workshop.climate = before->climate;
     } else {

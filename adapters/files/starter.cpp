@@ -41,16 +41,21 @@ Problem cannot_write(const fs::path& folder) {
           "Check the owner and the free space, or name another place."};
 }
 
-// Moves every file up into the folder the stage lies in; on a failure what was moved is taken back.
-bool move_up(const fs::path& stage, const fs::path& folder, const std::vector<std::string>& names) {
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    std::error_code error;
-    fs::rename(stage / names[i], folder / names[i], error);
-    if (!error) continue;
-    for (std::size_t k = 0; k < i; ++k) fs::remove(folder / names[k], error);
+// Moves all that lies in the stage up into the folder the stage lies in; on a failure what was moved is taken back.
+bool move_up(const fs::path& stage, const fs::path& folder) {
+  std::vector<fs::path> moved;
+  std::error_code error;
+  for (const fs::directory_entry& entry : fs::directory_iterator(stage, error)) {
+    const fs::path name = entry.path().filename();
+    fs::rename(entry.path(), folder / name, error);
+    if (!error) {
+      moved.push_back(folder / name);
+      continue;
+    }
+    for (const fs::path& taken_back : moved) fs::remove_all(taken_back, error);
     return false;
   }
-  return true;
+  return !error;
 }
 
 }  // namespace
@@ -108,12 +113,14 @@ Result<std::vector<std::string>> start_folder(const fs::path& written, const std
   for (const EmbeddedFile& file : embedded_files()) {
     if (!file.path.starts_with(example + "/")) continue;
     const std::string name(file.path.substr(example.size() + 1));
-    if (name == "README.md" || name.find('/') != std::string::npos) continue;
+    if (name == "README.md") continue;
+    fs::create_directories((stage.path() / name).parent_path(), error);
+    if (error) return cannot_write(written);
     if (write_whole(stage.path() / name, file.text)) return cannot_write(written);
     names.push_back(name);
   }
   if (there) {
-    if (!move_up(stage.path(), folder, names)) return cannot_write(written);
+    if (!move_up(stage.path(), folder)) return cannot_write(written);
   } else {
     fs::rename(stage.path(), folder, error);
     if (error) return cannot_write(written);

@@ -1,8 +1,10 @@
 #include "adapters/files/text_file.h"
 
-#include <cstdint>
+#include <cmath>
 #include <fstream>
 #include <sstream>
+
+#include "core/base/format.h"
 
 namespace dampward::files {
 namespace {
@@ -100,19 +102,21 @@ std::string as_utf8(std::string_view bytes) {
   return is_utf8(bytes) ? std::string(bytes) : from_windows_1252(bytes);
 }
 
-Result<std::string> read_text(const fs::path& path, const std::string& shown) {
+Result<std::string> read_bytes(const fs::path& path, const std::string& shown, std::uintmax_t most) {
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
   if (!fs::exists(status)) {
-    return Problem{{shown}, "no such file", "a readable text file", "Check the name, or make the file."};
+    return Problem{{shown}, "no such file", "a readable file", "Check the name, or make the file."};
   }
   if (fs::is_directory(status)) {
-    return Problem{{shown}, "a folder", "a text file", "Rename the folder, or put the file in its place."};
+    return Problem{{shown}, "a folder", "a file", "Rename the folder, or put the file in its place."};
   }
   const std::uintmax_t size = fs::file_size(path, error);
-  if (!error && size > largest_file) {
-    return Problem{
-        {shown}, "a file of more than 64 MB", "a text file written by hand or saved by a spreadsheet", ""};
+  if (!error && size > most) {
+    return Problem{{shown},
+                   format("a file of {} MB", fixed(std::ceil(static_cast<double>(size) / 1e6), 0)),
+                   format("at most {} MB", most / 1'000'000),
+                   ""};
   }
   std::ifstream in(path, std::ios::binary);
   // In one piece, as growing a buffer costs far more than reading. What has no size (a pipe) is read on to its end.
@@ -129,7 +133,13 @@ Result<std::string> read_text(const fs::path& path, const std::string& shown) {
                    "a readable file",
                    "Check who may read it, and whether another program holds it open."};
   }
-  std::string text = has_mark(bytes) || !is_utf8(bytes) ? as_utf8(bytes) : std::move(bytes);
+  return bytes;
+}
+
+Result<std::string> read_text(const fs::path& path, const std::string& shown) {
+  Result<std::string> bytes = read_bytes(path, shown, largest_file);
+  if (!bytes) return bytes.problems();
+  std::string text = has_mark(*bytes) || !is_utf8(*bytes) ? as_utf8(*bytes) : std::move(bytes).value();
   if (text.find('\0') != std::string::npos) {
     return Problem{{shown},
                    "zero bytes, so this is no text file",

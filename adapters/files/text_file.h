@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <string>
 #include <string_view>
@@ -15,5 +16,9 @@ std::string as_utf8(std::string_view bytes);
 // A whole file as UTF-8 text. Faults: missing, a folder, unreadable, over 64 MB, not text (it holds zero bytes).
 // Problems name the file by `shown`, the way the person knows it.
 Result<std::string> read_text(const std::filesystem::path& path, const std::string& shown);
+
+// The bytes of a file as they are. Faults: missing, a folder, unreadable, larger than `most` bytes.
+Result<std::string> read_bytes(const std::filesystem::path& path, const std::string& shown,
+                               std::uintmax_t most);
 
 }  // namespace dampward::files

@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "adapters/pdf/code.h"
+#include "adapters/pdf/image.h"
 #include "adapters/pdf/type.h"
 #include "core/base/promise.h"
 
@@ -124,6 +125,10 @@ class Brush {
     cairo_fill(cairo_);
   }
 
+  void operator()(const papers::Image& image) const {
+    draw_image(cairo_, *image.bytes, image.x, image.y, image.width, image.height);
+  }
+
  private:
   cairo_t* cairo_;
   Context context_;
@@ -155,6 +160,11 @@ class PangoMeasure final : public papers::Measure {
     });
   }
 
+  double shape(const std::string& image) const override {
+    const ImageSize size = size_of(image);
+    return size.width > 0 && size.height > 0 ? size.width / size.height : 0;
+  }
+
  private:
   static std::string key_of(const papers::Runs& runs, const papers::Type& type, double width) {
     std::string key = std::to_string(type.points) + " " + std::to_string(type.weight) + " " +
@@ -178,6 +188,11 @@ class PangoMeasure final : public papers::Measure {
 };
 
 }  // namespace
+
+bool can_draw(const std::string& image) {
+  const ImageSize size = size_of(image);
+  return size.width > 0 && size.height > 0;
+}
 
 std::unique_ptr<papers::Measure> measure() {
   return std::make_unique<PangoMeasure>();

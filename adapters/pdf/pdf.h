@@ -12,6 +12,9 @@ namespace dampward::pdf {
 // Text as the fonts of this machine set it (Inter, else what fontconfig takes for it). Not to be shared between threads.
 std::unique_ptr<papers::Measure> measure();
 
+// Whether an SVG drawing, a PNG or a JPEG comes out at all.
+bool can_draw(const std::string& image);
+
 // What the document says of itself beside its pages.
 struct About {
   std::string title;

@@ -5,6 +5,7 @@
 #include "adapters/files/what_if.h"
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
+#include "apps/cli/pictures.h"
 #include "apps/cli/plan_output.h"
 #include "apps/cli/plan_summary.h"
 #include "apps/cli/progress.h"
@@ -102,6 +103,7 @@ Answer plan(const Call& call) {
   if (!proof.faults.empty()) return faulty(call, proof.faults);
   const auto workshop = files::read_workshop(call.folder);
   if (!workshop) return faulty(call, workshop.problems());
+  if (const Problems pictures = undrawable(*workshop); !pictures.empty()) return faulty(call, pictures);
   if (!call.at.empty()) {
     const auto at = time_option("--at", call.at, workshop->shop.site.clock);
     if (!at) return faulty(call, at.problems());

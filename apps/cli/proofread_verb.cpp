@@ -1,12 +1,17 @@
 #include "adapters/files/json_documents.h"
 #include "adapters/files/shop_folder.h"
+#include "apps/cli/pictures.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
 
 namespace dampward::cli {
 
 Answer proofread(const Call& call) {
-  const files::Proof proof = files::proofread(call.folder);
+  files::Proof proof = files::proofread(call.folder);
+  if (const auto workshop = files::read_workshop(call.folder)) {
+    const Problems pictures = undrawable(*workshop);
+    proof.faults.insert(proof.faults.end(), pictures.begin(), pictures.end());
+  }
   Answer answer;
   if (!proof.faults.empty()) answer.code = ExitCode::input_at_fault;
   if (call.json) {

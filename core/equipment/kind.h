@@ -7,6 +7,7 @@
 
 #include "core/base/id.h"
 #include "core/equipment/cut.h"
+#include "core/equipment/picture.h"
 #include "core/quantity/figure.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/temperature.h"
@@ -108,6 +109,7 @@ struct Kind {
   bool transmits = false;          // tested into a dummy load
   std::vector<Part> parts;
   std::map<Operation, Labour> labour;
+  std::optional<Picture> picture = {};
 };
 
 // Area of the outer box at its typical size.

@@ -25,6 +25,10 @@ class Writer {
     put('C', code.x, code.y, code.size);
     put(code.text);
   }
+  void operator()(const Image& image) {
+    put('I', image.x, image.y, image.width, image.height);
+    put(*image.bytes);
+  }
   void page(const Paper& paper) { put('P', paper.width, paper.height); }
   std::string done() && { return std::move(content_); }
 

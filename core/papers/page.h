@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <utility>
 #include <variant>
@@ -80,7 +81,13 @@ struct Code {
   std::string text;
 };
 
-using Mark = std::variant<Text, Stroke, Disc, Hatch, Area, Code>;
+// A drawing or photograph, stretched into its box.
+struct Image {
+  double x = 0, y = 0, width = 0, height = 0;
+  std::shared_ptr<const std::string> bytes;  // SVG, PNG or JPEG that `Measure` knows the shape of
+};
+
+using Mark = std::variant<Text, Stroke, Disc, Hatch, Area, Code, Image>;
 
 struct Paper {
   double width = 210, height = 297;

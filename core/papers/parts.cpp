@@ -55,8 +55,16 @@ void pin(Pen& pen, PinKind kind, double x, double y, const std::string& mark, do
     case PinKind::weak:
       outline({{x, y - tip}, {x + tip, y}, {x, y + tip}, {x - tip, y}});
       break;
-    case PinKind::damp:
     case PinKind::brush:
+      outline({{x - tip, y},
+               {x - tip / 2, y - half},
+               {x + tip / 2, y - half},
+               {x + tip, y},
+               {x + tip / 2, y + half},
+               {x - tip / 2, y + half}});
+      break;
+    case PinKind::damp:
+
       pen.disc(x, y, radius + 0.2);
       pen.disc(x, y, radius - 0.2, Ink::white);
       break;

@@ -45,6 +45,8 @@ class Pen {
   void code(double x, double y, const std::string& text) {
     page_.marks.emplace_back(Code{x, y, code_size, text});
   }
+  void image(Image image) { page_.marks.emplace_back(std::move(image)); }
+  double shape_of(const std::string& image) const { return measure_.shape(image); }
 
   // Text from baseline y on.
   double text(double x, double y, const Runs& runs, const Type& type, Side side = Side::left,

@@ -246,6 +246,10 @@ class Card {
     const std::vector<WorkCard::Item>* list = list_of(code);
     row.with_next = masks;
     rows.push_back(row);
+    if (masks && card_.drawing) {
+      kind_drawing_rows(*card_.drawing, words_, rows);
+      rows.back().with_next = true;
+    }
     if (masks) mask_rows(mask_items(), {words_("card_on"), words_("card_off")}, rows);
     if (list != nullptr) further_ticks(*list, rows);
   }

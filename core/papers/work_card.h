@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/base/civil_time.h"
+#include "core/papers/kind_drawing.h"
 #include "core/papers/measure.h"
 #include "core/papers/step_words.h"
 #include "core/quantity/quantity.h"
@@ -33,6 +34,7 @@ struct WorkCard {
     int count = 1;
   };
   std::vector<Item> removed, mask, tighten, loosen, touch_up, brush, bare;
+  std::optional<KindDrawing> drawing;
 
   struct Line {
     std::string id;  // "r1.coat2"

@@ -87,6 +87,7 @@ TEST_CASE(
     const std::string card = words_of(out / ("card_" + lower(serial) + ".pdf"));
     ++cards;
     CHECK(contains(card, serial));
+    CHECK(contains(card, "damp sits here: "));
     std::set<std::string> hazards = every;
     if (!unit["load"].is_null()) hazards.insert(oven.begin(), oven.end());
     if (unit["way"] == "spray_stripped") hazards.insert(gun.begin(), gun.end());
@@ -124,6 +125,84 @@ TEST_CASE(
     }
   }
   CHECK(cards == plan["treated"].get<std::size_t>());
+}
+
+// The JSON rounds, a sheet rounds up: the figure at either end of the JSON's own rounding will do.
+bool holds_up(const std::string& sheet, double figure, int places, const std::string& unit) {
+  const double scale = std::pow(10.0, places);
+  for (const double off : {-0.006, 0.0, 0.006}) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.*f", places, std::ceil((figure + off) * scale - 1e-6) / scale);
+    if (contains(sheet, text + unit)) return true;
+  }
+  return false;
+}
+
+TEST_CASE("the safety sheet holds the figures of the room and of everybody who breathes there") {
+  const DemoShop demo;
+  const ScratchFolder scratch;
+  const fs::path out = scratch.path() / "sheets";
+  REQUIRE(dampward_run({"plan", demo.folder(), "--out", out.string()}).exit_code == 0);
+  const Json plan = only_document(dampward_run({"plan", demo.folder(), "--json"}));
+  const std::string sheet = words_of(out / "safety.pdf");
+  const Json& room = plan["rooms"].at(0);
+  CHECK(contains(sheet, room["place"].get<std::string>()));
+  CHECK(holds_up(sheet, room["fan_fire_m3_per_min"].get<double>(), 1, "m³/min"));
+  CHECK(holds_up(sheet, room["fan_people_m3_per_min"].get<double>(), 0, "m³/min"));
+  CHECK(contains(sheet, std::to_string(room["fan_m3_per_min"].get<int>()) + "m³/min"));
+  CHECK(holds_up(sheet, room["near_peak_lfl_pct"].get<double>(), 1, "%"));
+  CHECK(contains(sheet, std::to_string(room["allowed_lfl_pct"].get<int>()) + "%"));
+  CHECK(contains(sheet, "Purge" + std::to_string(room["purge_min"].get<int>()) + "min"));
+  std::size_t people = 0;
+  for (const Json& person : plan["people"]) {
+    if (person["respirator_factor"].is_null()) continue;
+    INFO(person["person"].get<std::string>());
+    CHECK(holds_up(
+        sheet, std::max(person["exposure_index"].get<double>(), person["stel_index"].get<double>()), 1, "×"));
+    CHECK(contains(sheet, std::to_string(person["respirator_factor"].get<int>()) + "×"));
+    CHECK(holds_up(sheet, person["peak_ppm"].get<double>(), 0, "ppm"));
+    CHECK(contains(sheet, std::to_string(static_cast<int>(person["highest_use_ppm"].get<double>())) + "ppm"));
+    ++people;
+  }
+  CHECK(people > 2);
+}
+
+TEST_CASE("the stock sheet holds every item's need, what is there, what to get and its lots in order") {
+  const DemoShop demo;
+  const ScratchFolder scratch;
+  const fs::path out = scratch.path() / "sheets";
+  REQUIRE(dampward_run({"plan", demo.folder(), "--out", out.string()}).exit_code == 0);
+  const Json plan = only_document(dampward_run({"plan", demo.folder(), "--json"}));
+  const std::string sheet = words_of(out / "stock.pdf");
+  for (const Json& item : plan["stock"]) {
+    INFO(item["item"].get<std::string>());
+    CHECK(holds_up(sheet, item["needed_l"]["typical"].get<double>(), 2, "L"));
+    CHECK(holds_up(sheet, item["needed_l"]["high"].get<double>(), 2, "L"));
+    CHECK(holds_up(sheet, item["in_stock_l"].get<double>(), 2, "L"));
+    CHECK(holds_up(sheet, item["to_get_l"].get<double>(), 2, "L"));
+    std::size_t at = 0;
+    for (const Json& lot : item["lots"]) {
+      const std::size_t next = sheet.find(solid(lot.get<std::string>()));
+      CHECK(next != std::string::npos);
+      CHECK(next >= at);
+      at = next;
+    }
+  }
+}
+
+TEST_CASE("a picture that looks like one and is none stops the plan before anything is written") {
+  const DemoShop demo;
+  const ScratchFolder scratch;
+  demo.write("pictures/river_phone.svg", "<svg xmlns='http://www.w3.org/2000/svg'><rect");
+  const fs::path out = scratch.path() / "sheets";
+  for (const auto& asked : {std::vector<std::string>{"plan", demo.folder(), "--out", out.string()},
+                            std::vector<std::string>{"proofread", demo.folder()}}) {
+    const auto run = dampward_run(asked);
+    CHECK(run.exit_code == 2);
+    CHECK(says(run.err, "pictures/river_phone.svg"));
+    CHECK(says(run.err, "cannot be drawn"));
+  }
+  CHECK_FALSE(fs::exists(out));
 }
 
 TEST_CASE("a disk that fills half-way leaves the earlier sheets as they were and nothing beside them") {

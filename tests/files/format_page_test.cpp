@@ -37,7 +37,7 @@ TEST_CASE("the examples of the format page together are a shop folder without fa
   const ScratchFolder scratch;
   REQUIRE(start_folder(scratch.path(), "demo").ok());  // for its weather file
   for (const auto& entry : std::filesystem::directory_iterator(scratch.path())) {
-    if (entry.path().extension() != ".epw") std::filesystem::remove(entry.path());
+    if (entry.path().extension() != ".epw") std::filesystem::remove_all(entry.path());
   }
   std::string all;
   for (const std::string& block : blocks("toml")) all += block + "\n";

@@ -28,6 +28,11 @@ void make_way_for_figures(TomlNode& base, const TomlNode& over) {
   }
 }
 
+// Pins stand on the picture they were set on.
+void make_way_for_picture(TomlNode& base, const TomlNode& over) {
+  if (over.find("picture") != nullptr) erase(base, "picture");
+}
+
 void make_way_for_part(TomlNode& base, const TomlNode& over) {
   make_way_for_figures(base, over);
   if (over.find("material") != nullptr || over.find("materials") != nullptr) {
@@ -108,6 +113,7 @@ std::optional<TomlNode> KindHeritage::complete(const TomlNode& kind, std::vector
   erase(*base, "like");
   erase(*base, "drop");
   make_way_for_figures(*base, kind);
+  make_way_for_picture(*base, kind);
   drop_parts(*base, kind, proof);
   const TomlNode* own_parts = kind.find("parts");
   TomlNode* base_parts = find_in(*base, "parts");

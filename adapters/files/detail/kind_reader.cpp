@@ -30,6 +30,12 @@ constexpr Word<Operation> operation_words[] = {{"test", Operation::test},
                                                {"reassemble", Operation::reassemble},
                                                {"retest", Operation::retest}};
 
+constexpr Word<equipment::PinKind> pin_words[] = {{"mask", equipment::PinKind::mask},
+                                                  {"damp", equipment::PinKind::damp},
+                                                  {"weak", equipment::PinKind::weak},
+                                                  {"brush", equipment::PinKind::brush},
+                                                  {"never_coat", equipment::PinKind::never_coat}};
+
 void read_size(TableReader& table, Kind& kind, const Pedigree& pedigree) {
   if (!table.has("size")) table.missing("size", "[\"320 mm\", \"85 mm\", \"110 mm\"], the outer box");
   const auto size = table.ranges<Length>("size", 3);
@@ -91,6 +97,32 @@ void read_parts(TableReader& table, Kind& kind, const PartVocabulary& words) {
   }
 }
 
+// picture = { file = "pictures/radio.svg", pins = [{ kind = "mask", part = "sockets", left = 12, top = 40 }] }
+void read_picture(TableReader& table, Kind& kind) {
+  const TomlNode* node = table.table("picture");
+  if (node == nullptr) return;
+  std::vector<std::string> parts;
+  for (const equipment::Part& part : kind.parts) parts.push_back(part.id.text);
+  TableReader reader(*node, format("[kinds.{}.picture]", kind.id.text), table.proof());
+  equipment::Picture picture;
+  picture.file = reader.needed_text("file");
+  for (const TomlNode* item : reader.tables("pins")) {
+    TableReader pin(*item, "a pin of " + reader.name(), table.proof());
+    for (const char* key : {"kind", "part", "left", "top"}) {
+      if (!pin.has(key))
+        pin.missing(key,
+                    "kind = \"mask\", part = \"sockets\", left = 12, top = 40 (per cent of the picture)");
+    }
+    const auto what = pin.choice("kind", pin_words);
+    const auto part = pin.known_text("part", parts, "part");
+    const auto left = pin.number("left", 0, 100), top = pin.number("top", 0, 100);
+    pin.finish();
+    if (what && part && left && top) picture.pins.push_back({*what, PartId(*part), *left / 100, *top / 100});
+  }
+  reader.finish();
+  kind.picture = std::move(picture);
+}
+
 Kind read_kind(const TomlNode& node, const std::string& like, const PartVocabulary& words, Proof& proof) {
   const std::size_t faults_before = proof.faults.size();
   TableReader table(node, format("[kinds.{}]", node.key), proof);
@@ -115,6 +147,7 @@ Kind read_kind(const TomlNode& node, const std::string& like, const PartVocabula
   kind.transmits = table.truth("transmits", false);
   read_minutes(table, kind);
   read_parts(table, kind, words);
+  read_picture(table, kind);
   table.finish();
   if (proof.faults.size() > faults_before)
     return kind;  // contradictions of a half-read kind would only mislead
