@@ -102,14 +102,15 @@ std::string as_utf8(std::string_view bytes) {
   return is_utf8(bytes) ? std::string(bytes) : from_windows_1252(bytes);
 }
 
-Result<std::string> read_bytes(const fs::path& path, const std::string& shown, std::uintmax_t most) {
+Result<std::string> read_bytes(const fs::path& path, const std::string& shown, std::uintmax_t most,
+                               const std::string& what) {
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
   if (!fs::exists(status)) {
-    return Problem{{shown}, "no such file", "a readable file", "Check the name, or make the file."};
+    return Problem{{shown}, "no such file", "a readable " + what, "Check the name, or make the file."};
   }
   if (fs::is_directory(status)) {
-    return Problem{{shown}, "a folder", "a file", "Rename the folder, or put the file in its place."};
+    return Problem{{shown}, "a folder", "a " + what, "Rename the folder, or put the file in its place."};
   }
   const std::uintmax_t size = fs::file_size(path, error);
   if (!error && size > most) {
@@ -137,7 +138,7 @@ Result<std::string> read_bytes(const fs::path& path, const std::string& shown, s
 }
 
 Result<std::string> read_text(const fs::path& path, const std::string& shown) {
-  Result<std::string> bytes = read_bytes(path, shown, largest_file);
+  Result<std::string> bytes = read_bytes(path, shown, largest_file, "text file");
   if (!bytes) return bytes.problems();
   std::string text = has_mark(*bytes) || !is_utf8(*bytes) ? as_utf8(*bytes) : std::move(bytes).value();
   if (text.find('\0') != std::string::npos) {

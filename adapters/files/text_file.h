@@ -17,8 +17,8 @@ std::string as_utf8(std::string_view bytes);
 // Problems name the file by `shown`, the way the person knows it.
 Result<std::string> read_text(const std::filesystem::path& path, const std::string& shown);
 
-// The bytes of a file as they are. Faults: missing, a folder, unreadable, larger than `most` bytes.
+// The bytes of a file as they are. Faults: missing, a folder, unreadable, larger than `most` bytes. `what` it should be, for the problem.
 Result<std::string> read_bytes(const std::filesystem::path& path, const std::string& shown,
-                               std::uintmax_t most);
+                               std::uintmax_t most, const std::string& what = "file");
 
 }  // namespace dampward::files

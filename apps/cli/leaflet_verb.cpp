@@ -58,6 +58,8 @@ Answer leaflet(const Call& call) {
   }
   Answer answer;
   answer.out = call.json ? files::leaflet_json(*page) : as_page(leaflet_page(*page, UnitText(call.units)));
+  if (!call.json && !call.out.empty())
+    answer.out += page->refused ? "\nNothing was written.\n" : "\nWritten into " + call.out + ".\n";
   if (page->refused) answer.code = ExitCode::no_safe_answer;
   return answer;
 }

@@ -11,6 +11,7 @@
 #include "apps/cli/progress.h"
 #include "apps/cli/verbs.h"
 #include "apps/cli/what_if_summary.h"
+#include "core/base/format.h"
 #include "workbench/ladder.h"
 #include "workbench/plan.h"
 #include "workbench/plan_difference.h"
@@ -75,15 +76,18 @@ Answer stopped(const Call& call) {
   return answer;
 }
 
-// Writes the output folder where the call asks for one. An answer: it could not be written.
-std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, const TimetableTexts& texts) {
+// Writes the output folder where the call asks for one, and tells people so in `told`. An answer: it could not be written.
+std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, const TimetableTexts& texts,
+                              std::string& told) {
   if (call.out.empty()) return std::nullopt;
   const auto printing = printing_of(call);
   if (!printing) return faulty(call, printing.problems());
-  const auto failure =
-      files::write_out_folder(call.out, stamp_of(plan, texts.answer), output_of(plan, *printing));
-  if (!failure) return std::nullopt;
-  return not_written(call, *failure);
+  const std::vector<files::OutFile> sheets = output_of(plan, *printing);
+  const auto failure = files::write_out_folder(call.out, stamp_of(plan, texts.answer), sheets);
+  if (failure) return not_written(call, *failure);
+  told =
+      format("\n{} files written into {}; its manifest.json tells what each is.\n", sheets.size(), call.out);
+  return std::nullopt;
 }
 
 }  // namespace
@@ -113,13 +117,15 @@ Answer plan(const Call& call) {
   auto made = workbench::make_plan(*workshop, records, options);
   if (!made) return faulty(call, made.problems());
   if (interrupted()) return stopped(call);
+  std::string written;
   const TimetableTexts texts = texts_of(made->problem, made->answer, iso_text(made->from, made->clock));
   if (const auto broken = broken_timetable(call, texts)) return *broken;
   if (const auto failed = unwritten(call, texts)) return *failed;
   if (!call.what_if.empty()) {
     if (!call.out.empty()) progress.say("drawing the sheets");
-    if (const auto failed = put_out(call, *made, texts)) return *failed;
+    if (const auto failed = put_out(call, *made, texts, written)) return *failed;
     Answer answer = what_if(call, *workshop, *made, options);
+    if (!call.json) answer.out += written;
     return interrupted() ? stopped(call) : answer;
   }
   workbench::Plan plan = std::move(made).value();
@@ -127,12 +133,13 @@ Answer plan(const Call& call) {
   if (interrupted()) return stopped(call);
   // The sheets tell a refused unit's ladder too.
   if (!call.out.empty()) progress.say("drawing the sheets");
-  if (const auto failed = put_out(call, plan, texts)) return *failed;
+  if (const auto failed = put_out(call, plan, texts, written)) return *failed;
   Answer answer;
   for (const Problem& warning : proof.warnings) answer.err += "Suspicious: " + to_text(warning) + "\n";
   answer.out = call.json ? files::plan_json(plan, proof.warnings)
                          : as_page(plan_summary(plan, UnitText(call.units), page_columns(call.screen)),
-                                   call.screen.colour);
+                                   call.screen.colour) +
+                               written;
   if (plan.queued > 0 && plan.units.empty()) answer.code = ExitCode::no_safe_answer;
   return answer;
 }

@@ -65,6 +65,20 @@ TEST_CASE("a kind carries its picture and pins, and what is like it carries them
   }
 }
 
+TEST_CASE("a part that a kind drops takes its pin along") {
+  const Shop shop;
+  shop.kind(
+      "[kinds.set.picture]\nfile = \"pictures/set.svg\"\npins = [{ kind = \"damp\", part = \"cord\", left = "
+      "1, top = 2 "
+      "}, { kind = \"damp\", part = \"ringer\", left = 3, top = 4 }]\n[kinds.other]\nlike = \"set\"\ndrop = "
+      "[\"cord\"]\n");
+  const auto workshop = shop.read();
+  REQUIRE(workshop.ok());
+  const auto& pins = workshop->kinds.find("other")->picture->pins;
+  REQUIRE(pins.size() == 1);
+  CHECK(pins.front().part == PartId("ringer"));
+}
+
 TEST_CASE("a picture of its own loses the pins of the other's") {
   const Shop shop;
   shop.kind(

@@ -45,6 +45,17 @@ void make_way_for_part(TomlNode& base, const TomlNode& over) {
   }
 }
 
+// A part that is not there has no pin.
+void drop_pins(TomlNode& base, const std::string& part) {
+  TomlNode* picture = find_in(base, "picture");
+  TomlNode* pins = picture == nullptr ? nullptr : find_in(*picture, "pins");
+  if (pins == nullptr) return;
+  std::erase_if(pins->items, [&](const TomlNode& pin) {
+    const TomlNode* named = pin.find("part");
+    return named != nullptr && named->text == part;
+  });
+}
+
 void drop_part(TomlNode& base, const TomlNode& named, Proof& proof) {
   TomlNode* parts = find_in(base, "parts");
   std::vector<std::string> known;
@@ -58,6 +69,8 @@ void drop_part(TomlNode& base, const TomlNode& named, Proof& proof) {
     return;
   }
   erase(*parts, named.text);
+  drop_pins(base, named.text);
+
   if (TomlNode* lump = find_in(base, "heavy_lump")) {
     std::erase_if(lump->items, [&](const TomlNode& item) { return item.text == named.text; });
   }
