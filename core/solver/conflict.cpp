@@ -82,6 +82,7 @@ class Shrinking {
     for (const int start : earliest.starts) windows.push_back({start, horizon(part)});
     windows.front().second = 0;
     Kernel kernel(part, windows);
+    kernel.settle_orders(part, detail::BlockDistances(part, earliest.starts, detail::widest_blocks(part)));
     kernel.ask(&keep_going_);
     const Kernel::Verdict verdict = kernel.search(std::min(work_left_, work_of_each_));
     work_left_ -= kernel.work();

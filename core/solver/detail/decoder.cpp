@@ -19,7 +19,7 @@ bool before(int there, int back) {
 Decoder::Decoder(const Problem& problem)
     : problem_(problem),
       earliest_(solver::earliest_starts(problem).starts),
-      distances_(problem, earliest_),
+      distances_(problem, earliest_, blocks_of(problem)),
       out_(problem.operations.size()),
       waits_for_(problem.operations.size(), 0),
       profile_(problem) {

@@ -1,6 +1,7 @@
 #include "core/solver/detail/distances.h"
 
 #include <functional>
+#include <numeric>
 #include <queue>
 #include <utility>
 
@@ -30,8 +31,8 @@ void least_slack(const std::vector<std::vector<Edge>>& edges, int source, std::v
 
 }  // namespace
 
-BlockDistances::BlockDistances(const Problem& problem, const Starts& earliest)
-    : blocks_(blocks_of(problem)), place_(problem.operations.size()) {
+BlockDistances::BlockDistances(const Problem& problem, const Starts& earliest, Blocks blocks)
+    : blocks_(std::move(blocks)), place_(problem.operations.size()) {
   const std::size_t count = blocks_.members.size();
   for (const auto& members : blocks_.members) {
     for (std::size_t k = 0; k < members.size(); ++k) place_[members[k]] = static_cast<int>(k);
@@ -55,12 +56,22 @@ BlockDistances::BlockDistances(const Problem& problem, const Starts& earliest)
     for (std::size_t i = 0; i < size; ++i) {
       least_slack(edges[b], static_cast<int>(i), slack);
       for (std::size_t j = 0; j < size; ++j) {
+        if (slack[j] < 0) continue;
         const int longest = earliest[members[j]] - earliest[members[i]] - slack[j];
         from_[b][i * size + j] = longest;
         to_[b][j * size + i] = longest;
       }
     }
   }
+}
+
+Blocks widest_blocks(const Problem& problem) {
+  constexpr int most = 1000;
+  if (problem.size() > most) return blocks_of(problem);
+  Blocks blocks{std::vector<int>(problem.operations.size(), 0),
+                {std::vector<int>(problem.operations.size())}};
+  std::iota(blocks.members.front().begin(), blocks.members.front().end(), 0);
+  return blocks;
 }
 
 }  // namespace dampward::solver::detail

@@ -7,11 +7,11 @@
 
 namespace dampward::solver::detail {
 
-// Longest paths between all operations of the same block: how much later than i must j start at least.
+// Longest paths between all operations of the same block: how much later than i must j start at least; no_path where none leads.
 class BlockDistances {
  public:
   // The arcs hold no positive cycle; `earliest` are their earliest starts.
-  BlockDistances(const Problem& problem, const Starts& earliest);
+  BlockDistances(const Problem& problem, const Starts& earliest, Blocks blocks);
 
   const Blocks& blocks() const { return blocks_; }
   int place(int operation) const { return place_[operation]; }  // its place among the members of its block
@@ -31,5 +31,8 @@ class BlockDistances {
   std::vector<int> place_;
   Matrices from_, to_;
 };
+
+// All operations in one block where that is small enough to be kept, else those that hang together.
+Blocks widest_blocks(const Problem& problem);
 
 }  // namespace dampward::solver::detail

@@ -27,13 +27,45 @@ void Gaps::add(int from, int to, int lag, Literal condition) {
 bool Gaps::follow(Trail& trail, int number) {
   const Edge& edge = edges_[number];
   const int bound = trail.lower(edge.from) + edge.lag;
-  if (edge.condition.view < 0 || trail.holds(edge.condition))
-    return trail.push({edge.to, bound}, {Because::arc, number});
+  if (edge.condition.view < 0 || trail.holds(edge.condition)) {
+    if (trail.lower(edge.to) >= bound) return true;
+    if (!trail.push({edge.to, bound}, {Because::arc, number})) return false;
+    return !lifted_often(trail, edge.to) || ring(trail, edge.to);
+  }
   if (bound <= trail.upper(edge.to) || trail.fails(edge.condition)) return true;
   // Kept, the arc would lift its target over its upper bound.
   const std::array because{Literal{edge.from, trail.upper(edge.to) + 1 - edge.lag},
                            Literal{negative(edge.to), -trail.upper(edge.to)}};
   return trail.push(opposite(edge.condition), trail.store(because));
+}
+
+// Counts how often a view was lifted since the last decision; true now and then, where it was often.
+bool Gaps::lifted_often(const Trail& trail, View view) {
+  const auto at = static_cast<std::size_t>(view);
+  if (lifted_.size() <= at) {
+    lifted_.resize(at + 1, 0);
+    lifted_since_.resize(at + 1, -1);
+  }
+  if (lifted_since_[at] != trail.level_begin()) {
+    lifted_since_[at] = trail.level_begin();
+    lifted_[at] = 0;
+  }
+  return ++lifted_[at] % 4 == 0;
+}
+
+// Whether the view was lifted by way of itself. Back along the arcs: a lift that rests on an earlier bound of the same view went
+// round a ring of arcs longer than zero.
+bool Gaps::ring(Trail& trail, View view) {
+  because_.clear();
+  Literal literal{view, trail.lower(view)};
+  do {
+    const int since = trail.since(literal);
+    if (since < 0 || trail.entry(since).reason.kind != Because::arc) return true;
+    const Edge& edge = edges_[trail.entry(since).reason.at];
+    if (edge.condition.view >= 0) because_.push_back(edge.condition);
+    literal = {edge.from, literal.bound - edge.lag};
+  } while (literal.view != view);
+  return trail.contradict(trail.store(because_));
 }
 
 bool Gaps::start(Trail& trail) {
@@ -56,6 +88,17 @@ bool Gaps::propagate(Trail& trail, const Trail::Entry& entry) {
     }
   }
   return true;
+}
+
+void Gaps::tidy(const Trail& facts) {
+  for (auto* lists : {&leaving_, &conditioned_}) {
+    for (std::vector<int>& list : *lists) {
+      std::erase_if(list, [&](int edge) {
+        const Literal condition = edges_[edge].condition;
+        return condition.view >= 0 && facts.fails(condition);
+      });
+    }
+  }
 }
 
 void Gaps::explain(int arc, Literal literal, std::vector<Literal>& because) const {

@@ -89,8 +89,24 @@ void Kernel::add_orders(const Problem& problem, const std::vector<char>* free) {
   for (const auto& [i, j] : pairs) {
     const int order = trail_.new_variable(0, 1);
     leaning_.push_back(1);
+    orders_.push_back({i, j, order});
     gaps_.add(i, j, problem.operations[i].duration, at_least(order, 1));
     gaps_.add(j, i, problem.operations[j].duration, at_most(order, 0));
+  }
+}
+
+void Kernel::settle_orders(const Problem& problem, const BlockDistances& distances) {
+  back_to(0);
+  for (const Order& order : orders_) {
+    if (distances.blocks().of[order.first] != distances.blocks().of[order.second]) continue;
+    const int there = distances.from(order.first)[distances.place(order.second)];
+    const int back = distances.to(order.first)[distances.place(order.second)];
+    // An order whose wait, with the way back, makes a ring longer than zero.
+    if (problem.operations[order.first].duration + back > 0 && !trail_.push(at_most(order.variable, 0), {}))
+      contradiction_ = true;
+    if (problem.operations[order.second].duration + there > 0 &&
+        !trail_.push(at_least(order.variable, 1), {}))
+      contradiction_ = true;
   }
 }
 
@@ -107,6 +123,7 @@ void Kernel::require_last_by(int time) {
 
 void Kernel::lean_to(const Starts& starts) {
   std::copy(starts.begin(), starts.end(), leaning_.begin());
+  leans_to_plan_ = true;
 }
 
 bool Kernel::propagate() {
@@ -132,6 +149,11 @@ bool Kernel::propagate() {
 
 void Kernel::back_to(int level) {
   if (trail_.level() <= level) return;
+  // Without a plan to lean to, choices lean to what held last.
+  for (int index = trail_.end_of(level); !leans_to_plan_ && index < trail_.size(); ++index) {
+    const int variable = trail_.entry(index).view / 2;
+    leaning_[variable] = trail_.lower(view_of(variable));
+  }
   activity_.back_to(level);
   trail_.back_to(level);
   for (TimeTable& table : tables_) table.forget();
@@ -175,7 +197,8 @@ Literal Kernel::by_start_time() {
 }
 
 std::optional<Literal> Kernel::by_activity() {
-  if (conflicts_ < first_by_start) return std::nullopt;
+  // Before there is a plan, every other stretch between restarts goes by start time, which finds one sooner.
+  if (conflicts_ < first_by_start || (!leans_to_plan_ && restarts_ % 2 == 0)) return std::nullopt;
   const auto atom = activity_.pick(trail_);
   if (!atom || leans(atom->view / 2, atom->bound)) return atom;
   return opposite(*atom);
@@ -195,6 +218,7 @@ void Kernel::keep_plan() {
   starts_.resize(operations_);
   for (int i = 0; i < operations_; ++i) starts_[i] = trail_.lower(view_of(i));
   for (int x = 0; x < trail_.variables(); ++x) leaning_[x] = trail_.lower(view_of(x));
+  leans_to_plan_ = true;
 }
 
 Kernel::Verdict Kernel::search(std::int64_t allowed, std::optional<int> try_last_by) {
@@ -214,7 +238,12 @@ Kernel::Verdict Kernel::search(std::int64_t allowed, std::optional<int> try_last
       trail_.settle();
       head_ = 0;
       least_last_ = trail_.lower(view_of(last_));
+      if (!tidy_) {
+        tidy_ = true;
+        gaps_.tidy(trail_);
+      }
       if (conflicts_ >= reduce_at_) {
+        gaps_.tidy(trail_);
         clauses_.reduce(trail_);
         reduce_at_ = conflicts_ + 4000 + 200 * restarts_;
       }

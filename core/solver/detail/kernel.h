@@ -8,6 +8,7 @@
 
 #include "core/solver/detail/activity.h"
 #include "core/solver/detail/clauses.h"
+#include "core/solver/detail/distances.h"
 #include "core/solver/detail/gaps.h"
 #include "core/solver/detail/learner.h"
 #include "core/solver/detail/time_table.h"
@@ -34,6 +35,8 @@ class Kernel {
   // two of them need be told apart.
   Kernel(const Problem& problem, const Windows& windows, const std::vector<char>* free = nullptr);
 
+  // Longest paths of the same problem: orders that they rule out are settled at once.
+  void settle_orders(const Problem& problem, const BlockDistances& distances);
   // From now on the last operation must start by then.
   void require_last_by(int time);
   // Goes on searching until a verdict or until so much more work is done. `try_last_by`: as if that were required too, for this
@@ -76,14 +79,19 @@ class Kernel {
   std::vector<std::vector<Place>> tables_of_;  // by variable
   std::vector<int> due_;                       // tables to be looked at
   std::vector<char> is_due_;
+  struct Order {
+    int first, second, variable;  // 1: the first goes before the second
+  };
+  std::vector<Order> orders_;
   int operations_, last_;
   int head_ = 0;
   bool contradiction_ = false;  // of the facts
-  bool started_ = false;
+  bool started_ = false, tidy_ = false;
   int least_last_ = 0;
 
   Starts starts_;
   std::vector<int> leaning_;  // by variable
+  bool leans_to_plan_ = false;
   std::int64_t conflicts_ = 0, restart_at_ = 0, reduce_at_ = 4000, steps_ = 0;
   int restarts_ = 0;
   const std::function<bool()>* keep_going_ = nullptr;

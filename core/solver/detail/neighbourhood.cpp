@@ -11,7 +11,11 @@ constexpr std::int64_t work_of_a_piece = 400'000;
 }  // namespace
 
 Neighbourhood::Neighbourhood(const Problem& problem, const Starts& earliest, std::uint64_t seed)
-    : problem_(problem), earliest_(earliest), random_(seed), free_(problem.operations.size()) {}
+    : problem_(problem),
+      earliest_(earliest),
+      distances_(problem, earliest, widest_blocks(problem)),
+      random_(seed),
+      free_(problem.operations.size()) {}
 
 bool Neighbourhood::run(Starts& starts, std::int64_t work, const std::function<bool()>& keep_going,
                         int good_enough) {
@@ -83,6 +87,7 @@ bool Neighbourhood::try_piece(Starts& starts, const std::function<bool()>& keep_
   for (std::size_t i = 0; i < windows.size(); ++i) windows[i] = {earliest_[i], std::max(starts[i], last)};
   windows.front() = {0, 0};
   Kernel kernel(piece, windows, &free_);
+  kernel.settle_orders(problem_, distances_);
   kernel.ask(&keep_going);
   kernel.lean_to(starts);
   kernel.require_last_by(last - 1);

@@ -29,6 +29,7 @@ class Neighbourhood {
 
   const Problem& problem_;
   const Starts& earliest_;
+  BlockDistances distances_;
   Random random_;
   std::vector<char> free_;
   double share_ = 0.2;  // of the operations, freed at a time

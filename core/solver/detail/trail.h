@@ -86,6 +86,8 @@ class Trail {
   int since(Literal literal) const;
   const Entry& entry(int index) const { return entries_[index]; }
   int size() const { return static_cast<int>(entries_.size()); }
+  // Where the entries after the level begin.
+  int end_of(int level) const { return level < this->level() ? levels_[level].entries : size(); }
   int level_begin() const { return levels_.empty() ? 0 : levels_.back().entries; }
   int level_since(Literal literal) const {
     const int index = since(literal);
