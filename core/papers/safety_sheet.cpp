@@ -5,6 +5,8 @@
 
 #include "core/base/format.h"
 #include "core/papers/danger.h"
+#include "core/papers/detail/room_sketch.h"
+#include "core/papers/detail/vapour_curve.h"
 #include "core/papers/figures.h"
 #include "core/papers/flow.h"
 #include "core/papers/parts.h"
@@ -120,88 +122,14 @@ class Drawing {
     if (!sheet_.allowed) return caution(pen, y + 4, words_("safety_no_fire"), Danger::fire);
     if (sheet_.curve.empty() || !sheet_.peak)
       return caution(pen, y + 4, words_("safety_no_curve"), Danger::fire);
-    y = curve(pen, y);
+    y = vapour_curve(pen, y, sheet_, words_);
     if (!sheet_.people) y = caution(pen, y + 5, words_("safety_no_people_wall"));
     return y;
   }
 
-  // Over three or four tens: people's limit lies far below fire's.
-  double curve(Pen& pen, double y) const {
-    constexpr double x = left_edge + 15, across_width = 131, height = 54;
-    y += 2.5 + pen.text(left_edge, y + 2.5, words_("safety_curve", {day(sheet_.curve.front().at)}),
-                        small_name, Side::left, width);
-    int lowest = -1;
-    if (sheet_.people && *sheet_.people < 0.002) lowest = -2;
-    const double tens = 2 - lowest;
-    const auto down_at = [&](double share) {
-      const double exponent = std::log10(std::max(share * 100, std::pow(10.0, lowest)));
-      return y + height * (2 - std::min(exponent, 2.0)) / tens;
-    };
-    for (int ten = lowest; ten <= 2; ++ten) {
-      const double figure = std::pow(10.0, ten), at = down_at(figure / 100);
-      pen.line(x, at, x + across_width, at, ten == lowest ? line_width : hair);
-      pen.text(x - 1.5, at + 1.3, with_unit(figure, -std::min(ten, 0), percent), small, Side::right);
-    }
-    const Instant from = std::min(sheet_.curve.front().at, worst().fan_on) - std::chrono::minutes(10);
-    const Instant to = std::max(sheet_.curve.back().at, worst().fan_off) + std::chrono::minutes(10);
-    const auto across = [&](Instant time) {
-      const double share =
-          std::chrono::duration<double>(time - from) / std::chrono::duration<double>(to - from);
-      return x + across_width * share;
-    };
-    const int step = to - from > std::chrono::hours(10) ? 2 : 1;
-    const LocalTime first = std::chrono::ceil<std::chrono::hours>(sheet_.clock.local(from));
-    for (int i = 0; sheet_.clock.instant(first + std::chrono::hours(i)) <= to; i += step) {
-      const Instant full = sheet_.clock.instant(first + std::chrono::hours(i));
-      pen.line(across(full), y + height, across(full), y + height + 1.5);
-      pen.text(across(full), y + height + 6, clock(full), small, Side::middle);
-    }
-    pen.wall_line(x, x + across_width, down_at(1), words_("safety_wall_burns", {with_unit(100, 0, percent)}));
-    pen.wall_line(x, x + across_width, down_at(*sheet_.allowed),
-                  words_("safety_wall_fire", {with_unit(down(*sheet_.allowed * 100, 1), 1, percent)}));
-    if (sheet_.people)
-      pen.wall_line(x, x + across_width, down_at(*sheet_.people),
-                    words_("safety_wall_people", {with_unit(down(*sheet_.people * 100, 2), 2, percent)}));
-    room_line(pen, across, down_at);
-    for (const SafetySheet::Stretch& stretch : sheet_.stretches) {
-      if (stretch.clear < from || stretch.fan_on > to) continue;
-      pen.line(across(std::max(stretch.fan_on, from)), y + height, across(std::min(stretch.clear, to)),
-               y + height, 1.8, Ink::petrol);
-    }
-    pen.text(across(worst().fan_on) + 1, y + height - 2.2, words_("safety_mask_bar"),
-             {tiny, 600, Ink::petrol}, Side::left, 0, 0.6);
-    return y + height + 6.5;
-  }
-
-  // Where long clean air was left out, the line goes down and up again.
-  template <class Across, class Down>
-  void room_line(Pen& pen, const Across& across, const Down& down_at) const {
-    Stroke line{{}, thick, Ink::petrol, false, false, false};
-    line.points.emplace_back(across(sheet_.curve.front().at), down_at(0));
-    for (std::size_t i = 0; i < sheet_.curve.size(); ++i) {
-      const SafetySheet::Point& point = sheet_.curve[i];
-      if (i > 0 && point.at - sheet_.curve[i - 1].at > std::chrono::minutes(10)) {
-        line.points.emplace_back(across(sheet_.curve[i - 1].at), down_at(0));
-        line.points.emplace_back(across(point.at), down_at(0));
-      }
-      line.points.emplace_back(across(point.at), down_at(point.share));
-    }
-    line.points.emplace_back(across(sheet_.curve.back().at), down_at(0));
-    pen.stroke(std::move(line));
-    const auto top = std::max_element(sheet_.curve.begin(), sheet_.curve.end(),
-                                      [](const auto& a, const auto& b) { return a.share < b.share; });
-    // Beside its top, on the side where there is room.
-    const Type named{tiny, 600, Ink::petrol};
-    const std::string name = words_("safety_in_room");
-    const double peak = across(top->at);
-    const bool left = peak - 2 - pen.width_of(name, named) > across(sheet_.curve.front().at);
-    pen.text(left ? peak - 2 : peak + 2, down_at(top->share) - 0.2, name, named,
-             left ? Side::right : Side::left, 0, 0.8);
-  }
-
   double room_and_limits(Pen& pen, double y) const {
     constexpr double middle = 106;
-    const double low = std::max(plan(pen, y + 3), limits(pen, y, middle));
+    const double low = std::max(sketch(pen, y + 3), limits(pen, y, middle));
     double end = low + 5;
     end += pen.text(
         left_edge, end,
@@ -210,47 +138,11 @@ class Drawing {
     return end - 3;
   }
 
-  // The place in its own proportions, with as many ways out as were written down.
-  double plan(Pen& pen, double y) const {
-    constexpr double room = 78, deepest = 44;
-    const double length = std::max(sheet_.length.in(metre), 0.1),
-                 across = std::max(sheet_.width.in(metre), 0.1);
-    const double depth =
-        std::clamp(room * std::min(across, length) / std::max(across, length), 30.0, deepest);
-    const double x = left_edge;
-    pen.box(x, y, room, depth, thick);
-    // Ways out: gaps in the wall, an arrow through each.
-    const auto arrow = [&](std::vector<std::pair<double, double>> way,
-                           std::vector<std::pair<double, double>> tip) {
-      pen.stroke({std::move(way), 0.5, Ink::petrol, false, true, false});
-      pen.stroke({std::move(tip), 0.5, Ink::petrol, false, false, false});
-    };
-    const double gun_x = x + 38, gun_y = y + depth * 0.56;
-    if (sheet_.ways_out >= 1) {
-      pen.line(x + 12, y, x + 24, y, 1.8, Ink::white);
-      arrow({{gun_x - 4, gun_y - 3}, {x + 18, y + 10}, {x + 18, y + 1}},
-            {{x + 16.7, y + 3}, {x + 18, y + 0.6}, {x + 19.3, y + 3}});
-      pen.text(x + 26, y + 6, words_("safety_door", {"1"}), small_name);
-    }
-    if (sheet_.ways_out >= 2) {
-      const double door = y + depth - 13;
-      pen.line(x + room, door, x + room, door + 10, 1.8, Ink::white);
-      arrow({{gun_x + 4, gun_y + 1}, {x + 58, door + 5}, {x + room - 1, door + 5}},
-            {{x + room - 3, door + 3.7}, {x + room - 0.6, door + 5}, {x + room - 3, door + 6.3}});
-      pen.text(x + room - 3, door + 1, words_("safety_door", {"2"}), small_name, Side::right);
-    }
-    pen.disc(gun_x, gun_y, 3);
-    pen.disc(gun_x, gun_y, 2.5, Ink::white);
-    pen.text(gun_x, gun_y + 7.5, words_("safety_here"), small, Side::middle);
-    pen.hatch(x, y + depth - 14, 4, 11, 1.6);
-    pen.box(x, y + depth - 14, 4, 11, 0.5);
-    pen.text(x + 6, y + depth - 3, words_("safety_fan_low"), small);
-    double low = y + depth + 4.5;
-    const std::string a = with_unit(std::max(length, across), 1, "m"),
-                      b = with_unit(std::min(length, across), 1, "m");
-    low += pen.text(x, low, words_("safety_room_size", {a, b}), {reading, 500}, Side::left, room);
-    if (sheet_.ways_out < 2) low = caution(pen, low + 1, words_("safety_one_way"), Danger::fire, x, room);
-    return low - 3;
+  // The room, and what follows from its doors.
+  double sketch(Pen& pen, double y) const {
+    const double low = room_sketch(pen, y, sheet_, words_);
+    if (sheet_.ways_out >= 2) return low;
+    return caution(pen, low + 4, words_("safety_one_way"), Danger::fire, left_edge, sketch_width) - 3;
   }
 
   // The triple, or where it is passed, words: a bar would draw it as room to spare.

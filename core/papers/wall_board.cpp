@@ -2,64 +2,63 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
+#include <optional>
 
 #include "core/base/format.h"
-#include "core/papers/detail/time_axis.h"
+#include "core/papers/detail/board_rows.h"
 #include "core/papers/figures.h"
 #include "core/papers/pen.h"
 
 namespace dampward::papers {
 namespace {
 
-constexpr double axis_left = 68, next_width = 44, row_height = 15.2, bar_height = 5.6, legend_height = 6;
-// More days side by side are too narrow to read, more moments in a line too.
+constexpr double axis_left = 68, close_axis_left = 78, legend_height = 6;
+// More days side by side are too narrow for words, more moments in a line too.
 constexpr std::size_t days_a_page = 6, moments_a_line = 8;
-constexpr Type small{tiny, 500}, small_name{tiny, 600}, read_name{reading, 600}, read_bold{reading, 700};
+constexpr Type small{tiny, 500}, small_name{tiny, 600};
 
-struct BoardRow {
-  double height = 0;
-  std::function<void(Pen&, double)> draw;
-};
-
-// One stretch of days, over as many pages as its units take.
+// One stretch of days: in full, or close enough for one page.
 class Stretch {
  public:
-  Stretch(const WallBoard& board, std::vector<TimeAxis::Day> days, bool first, const Paper& paper,
+  Stretch(const WallBoard& board, std::vector<TimeAxis::Day> days, bool first, bool close, const Paper& paper,
           const Words& words, const Measure& measure)
       : board_(board),
         first_(first),
+        close_(close),
         paper_(landscape(paper)),
         words_(words),
         measure_(measure),
         right_(paper_.width - 12),
-        axis_(std::move(days), axis_left, right_ - next_width) {}
+        axis_(std::move(days), close ? close_axis_left : axis_left, right_ - BoardRows::next_width(close)) {}
 
+  // In full, over as many pages as that takes.
   void draw(Pages& pages) const {
     Page scratch{paper_, {}};
     Pen learning(scratch, measure_);
-    const double top = head_(learning), room = learning.bottom() - legend_height - top;
-    std::vector<BoardRow> rows;
-    for (const WallBoard::Unit& unit : board_.units) {
-      if (shown(unit)) rows.push_back(unit_row(learning, unit));
-    }
-    for (const WallBoard::Refused& refused : board_.refused) {
-      if (first_) rows.push_back(refused_row(learning, refused));
-    }
+    const double room = learning.bottom() - legend_height - head_(learning);
+    const BoardRows drawn(board_, words_, axis_, right_, BoardRows::tallest);
+    const std::vector<BoardRow> rows = rows_of(drawn, learning);
     for (std::size_t i = 0; i < rows.size();) {
-      pages.push_back({paper_, {}});
-      Pen pen(pages.back(), measure_);
-      double y = head_(pen), taken = 0;
       const std::size_t begin = i;
+      double taken = 0;
       for (; i < rows.size() && (i == begin || taken + rows[i].height <= room); ++i) taken += rows[i].height;
-      grid(pen, y, y + taken);
-      for (std::size_t k = begin; k < i; ++k) {
-        rows[k].draw(pen, y);
-        y += rows[k].height;
-      }
-      pen.line(left_edge, y, right_, y);
-      pen.text(left_edge, y + 4.8, words_("board_legend"), small_name);
+      pages.push_back(page(rows, begin, i));
     }
+  }
+
+  // Everything on one page, rows as high as that lets them be. None: it does not fit.
+  std::optional<Page> one_page() const {
+    Page scratch{paper_, {}};
+    Pen learning(scratch, measure_);
+    const double room = learning.bottom() - legend_height - head_(learning);
+    for (double height = BoardRows::tallest - 0.2; height >= BoardRows::lowest; height -= 0.2) {
+      const BoardRows drawn(board_, words_, axis_, right_, height);
+      const std::vector<BoardRow> rows = rows_of(drawn, learning);
+      double taken = 0;
+      for (const BoardRow& row : rows) taken += row.height;
+      if (taken <= room) return page(rows, 0, rows.size());
+    }
+    return std::nullopt;
   }
 
  private:
@@ -71,9 +70,36 @@ class Stretch {
   Instant begins() const { return axis_.days().front().from; }
   Instant ends() const { return axis_.days().back().to; }
   bool today(Instant time) const { return time >= begins() && time <= ends(); }
+
   bool shown(const WallBoard::Unit& unit) const {
     return std::any_of(unit.bars.begin(), unit.bars.end(),
                        [&](const WallBoard::Bar& bar) { return bar.from < ends() && bar.to > begins(); });
+  }
+
+  std::vector<BoardRow> rows_of(const BoardRows& drawn, Pen& learning) const {
+    std::vector<BoardRow> rows;
+    for (const WallBoard::Unit& unit : board_.units) {
+      if (shown(unit)) rows.push_back(drawn.unit(learning, unit));
+    }
+    for (const WallBoard::Refused& refused : board_.refused) {
+      if (first_) rows.push_back(drawn.refused(learning, refused));
+    }
+    return rows;
+  }
+
+  Page page(const std::vector<BoardRow>& rows, std::size_t from, std::size_t to) const {
+    Page page{paper_, {}};
+    Pen pen(page, measure_);
+    double y = head_(pen), taken = 0;
+    for (std::size_t i = from; i < to; ++i) taken += rows[i].height;
+    grid(pen, y, y + taken);
+    for (std::size_t i = from; i < to; ++i) {
+      rows[i].draw(pen, y);
+      y += rows[i].height;
+    }
+    pen.line(left_edge, y, right_, y);
+    pen.text(left_edge, y + 4.8, words_("board_legend"), small_name);
+    return page;
   }
 
   std::vector<Moment> moments() const {
@@ -150,6 +176,8 @@ class Stretch {
       free_from = x + half + 1;
     });
     pen.text(right_, y + 7.4, words_("board_next"), small_name, Side::right);
+    if (close_)
+      pen.text(right_ - BoardRows::next_alone - 2, y + 7.4, words_("board_shuts"), small_name, Side::right);
     return y + 9;
   }
 
@@ -164,131 +192,8 @@ class Stretch {
     pen.line(axis_.at(ends()), top - 1, axis_.at(ends()), bottom, line_width);
   }
 
-  // Serial and kind; gives how high.
-  double caption(Pen& pen, double y, const std::string& unit, const std::string& kind) const {
-    const double room = axis_left - left_edge - 3;
-    const bool fits = pen.width_of(unit, {value_size, 700}) <= room;
-    const Type type = fits ? Type{value_size, 700} : read_bold;
-    const double lines = pen.text(left_edge, y + 6.4, unit, type, Side::left, room);
-    const double low = y + 6.4 + lines - lead(type.points) + 4.7;
-    return low - y + pen.text(left_edge, low, kind, small, Side::left, room) - lead(tiny) + 3;
-  }
-
-  // What comes next and when, else when it is ready; due, and late in words.
-  double next(Pen& pen, double y, const WallBoard::Unit& unit) const {
-    const auto next = std::find_if(unit.steps.begin(), unit.steps.end(),
-                                   [&](const WallBoard::Next& step) { return step.starts >= ends(); });
-    const auto when = [&](Instant time) { return day(time) + " " + clock(time); };
-    double low = y + 5.4;
-    const double room = next_width - 3;
-    if (next != unit.steps.end()) {
-      pen.text(right_, low, when(next->starts), read_bold, Side::right);
-      low += 4.6;
-      low += pen.text(right_, low, step_name(words_, next->key), small, Side::right, room);
-    } else {
-      pen.text(right_, low, words_("board_ready", {when(unit.done)}), read_bold, Side::right);
-      low += 4.8;
-    }
-    if (unit.due) {
-      const auto noon =
-          board_.clock.instant(LocalTime(std::chrono::local_days(*unit.due)) + std::chrono::hours(12));
-      const std::string due =
-          words_(unit.late ? "board_late" : "board_due", {day(noon) + " " + iso_text(*unit.due).substr(5)});
-      low += pen.text(right_, low, due, unit.late ? read_bold : small, Side::right, room);
-    }
-    return low - y - 1.5;
-  }
-
-  void bar(Pen& pen, double y, const WallBoard::Bar& bar) const {
-    if (!axis_.shows(bar.from, bar.to)) return;
-    using Place = WallBoard::Place;
-    const double from = axis_.at(bar.from), to = std::max(from + 0.6, axis_.at(bar.to)), top = y + 1.8,
-                 foot = top + bar_height, base = top + 4.1;
-    const auto name = [&](const std::string& words, const Type& type) {
-      if (pen.width_of(words, type) < to - from - 2) pen.text(from + 1, base, words, type);
-    };
-    if (bar.place == Place::airing) {
-      pen.stroke({{{from, (top + foot) / 2}, {to, (top + foot) / 2}}, 0.5, Ink::black, false, true, false});
-      const std::string words = words_("board_airing");
-      if (pen.width_of(words, small_name) < to - from - 8)
-        pen.text((from + to) / 2, base, words, small_name, Side::middle, 0, 1.2);
-      return;
-    }
-    if (bar.place == Place::lacquer) {
-      pen.area(from, top, to - from, bar_height, Ink::petrol);
-      return name(words_("board_lacquer"), {tiny, 600, Ink::white});
-    }
-    const bool bench = bar.place == Place::bench;
-    pen.area(from, top, to - from, bar_height, bench ? Ink::white : Ink::tint);
-    pen.box(from, top, to - from, bar_height, bench ? line_width : 0.4);
-    // A thick foot tells heat from bench on a grey copy.
-    if (bar.place == Place::oven) pen.line(from, foot, to, foot, wall_width);
-    const std::string words = words_(bench                     ? "board_bench"
-                                     : bar.place == Place::box ? "board_box"
-                                                               : "board_oven");
-    const std::string full = bar.load.empty() ? words : words + " " + bar.load;
-    const bool fits = pen.width_of(full, small_name) < to - from - 2;
-    name(fits || bar.load.empty() ? full : bar.load, small_name);
-  }
-
-  // The window's walls, and its clock times in words under the bars.
-  void window(Pen& pen, double y, const WallBoard::Unit& unit) const {
-    if (unit.opens && today(*unit.opens))
-      pen.line(axis_.at(*unit.opens), y + 1, axis_.at(*unit.opens), y + 8.2, thick);
-    if (unit.shuts && today(*unit.shuts)) pen.wall(axis_.at(*unit.shuts), y + 4.6, 7.2);
-    if (unit.coats.empty()) return;
-    const Instant first = unit.coats.front();
-    if (!today(first) && !(unit.shuts && today(*unit.shuts))) return;
-    std::string coats;
-    for (const Instant coat : unit.coats) coats += (coats.empty() ? "" : "  ") + clock(coat);
-    std::string told = words_("board_coats_alone", {coats});
-    if (unit.shuts) {
-      const std::string name = date(first) == date(*unit.shuts) ? "" : day(*unit.shuts) + thin_space;
-      told = words_("board_coats", {coats, name + clock(*unit.shuts)});
-    }
-    const double width = pen.width_of(told, read_name);
-    const double x =
-        std::clamp(axis_.at(first), axis_left + 1, std::max(axis_left + 1, right_ - next_width - width - 1));
-    pen.text(x, y + 11.9, told, read_name, Side::left, 0, 0.8);
-  }
-
-  BoardRow unit_row(Pen& learning, const WallBoard::Unit& unit) const {
-    const double height =
-        std::max({row_height, caption(learning, 0, unit.unit, unit.kind), next(learning, 0, unit)});
-    return {height, [this, &unit, height](Pen& pen, double y) {
-              pen.line(left_edge, y, right_, y);
-              caption(pen, y, unit.unit, unit.kind);
-              // The lane for the pencil.
-              const double lane = y + height - 1.6;
-              pen.stroke(
-                  {{{axis_left, lane}, {right_ - next_width, lane}}, hair, Ink::black, false, true, false});
-              for (const WallBoard::Bar& b : unit.bars) bar(pen, y, b);
-              window(pen, y, unit);
-              next(pen, y, unit);
-            }};
-  }
-
-  double refusal(Pen& pen, double y, const WallBoard::Refused& refused) const {
-    const double room = right_ - axis_left - 2;
-    std::string told = words_("board_refused", {refused.reason});
-    if (told.back() != '.') told += '.';
-    if (!refused.opens_with.empty()) told += " " + words_("board_opens", {refused.opens_with});
-    return 6 + pen.caution(axis_left + 2, y + 6, room, told) - lead(reading) + 4;
-  }
-
-  BoardRow refused_row(Pen& learning, const WallBoard::Refused& refused) const {
-    const double height = std::max(
-        {row_height - 3, caption(learning, 0, refused.unit, refused.kind), refusal(learning, 0, refused)});
-    return {height, [this, &refused, height](Pen& pen, double y) {
-              pen.area(axis_left - 1, y + 0.3, right_ - axis_left + 1, height - 0.6, Ink::white);
-              pen.line(left_edge, y, right_, y);
-              caption(pen, y, refused.unit, refused.kind);
-              refusal(pen, y, refused);
-            }};
-  }
-
   const WallBoard& board_;
-  bool first_;
+  bool first_, close_;
   Paper paper_;
   const Words& words_;
   const Measure& measure_;
@@ -311,8 +216,14 @@ Pages wall_board(const WallBoard& board, const Paper& paper, const Words& words,
   Pages pages;
   bool first = true;
   for (std::vector<TimeAxis::Day>& days : stretches(board)) {
-    Stretch(board, std::move(days), first, paper, words, measure).draw(pages);
+    Stretch(board, std::move(days), first, false, paper, words, measure).draw(pages);
     first = false;
+  }
+  if (pages.size() > 1) {
+    std::vector<TimeAxis::Day> all;
+    for (const WallBoard::Day& day : board.days) all.push_back({day.from, day.to});
+    if (auto page = Stretch(board, std::move(all), true, true, paper, words, measure).one_page())
+      pages = {std::move(*page)};
   }
   for (std::size_t i = 0; i < pages.size(); ++i) {
     Pen pen(pages[i], measure);

@@ -56,7 +56,8 @@ struct WallBoard {
   std::string plan;  // id and time, as the foot shows it
 };
 
-// On the long side: a week at a time, as many pages as the units take, each with the same axis; rows are never split.
+// On the long side, the whole line on one page: in full where there is room, closer where not. What does not fit even so stands in full
+// on as many pages as the units take, a week at a time, each with the same axis. Rows are never split.
 Pages wall_board(const WallBoard& board, const Paper& paper, const Words& words, const Measure& measure);
 
 }  // namespace dampward::papers

@@ -16,6 +16,7 @@ class TimeAxis {
   TimeAxis(std::vector<Day> days, double left, double right);
 
   double at(Instant time) const;  // held between both ends
+  double left() const { return left_; }
   bool shows(Instant from, Instant to) const { return from < days_.back().to && to > days_.front().from; }
   const std::vector<Day>& days() const { return days_; }
   double per_hour() const { return per_second_ * 3600; }
