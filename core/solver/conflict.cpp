@@ -78,10 +78,7 @@ class Shrinking {
     const EarliestStarts earliest = earliest_starts(part);
     work_left_ -= part.size();
     if (!earliest.cycle.empty()) return Kernel::Verdict::none;
-    detail::Windows windows;
-    for (const int start : earliest.starts) windows.push_back({start, horizon(part)});
-    windows.front().second = 0;
-    Kernel kernel(part, windows);
+    Kernel kernel(part, detail::widest_windows(part, earliest.starts));
     kernel.settle_orders(part, detail::BlockDistances(part, earliest.starts, detail::widest_blocks(part)));
     kernel.ask(&keep_going_);
     const Kernel::Verdict verdict = kernel.search(std::min(work_left_, work_of_each_));

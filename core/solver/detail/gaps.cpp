@@ -6,7 +6,8 @@
 namespace dampward::solver::detail {
 namespace {
 
-void put(std::vector<std::vector<int>>& lists, View view, int edge) {
+template <class Edge>
+void put(std::vector<std::vector<Edge>>& lists, View view, const Edge& edge) {
   if (lists.size() <= static_cast<std::size_t>(view)) lists.resize(static_cast<std::size_t>(view) + 1);
   lists[view].push_back(edge);
 }
@@ -15,21 +16,22 @@ void put(std::vector<std::vector<int>>& lists, View view, int edge) {
 
 void Gaps::add(int from, int to, int lag, Literal condition) {
   // y >= x + lag, and so -x >= -y + lag.
-  for (const Edge& edge : {Edge{view_of(from), view_of(to), lag, condition},
-                           Edge{negative(view_of(to)), negative(view_of(from)), lag, condition}}) {
-    const int number = static_cast<int>(edges_.size());
+  const int number = static_cast<int>(edges_.size());
+  for (const Edge& edge :
+       {Edge{view_of(from), view_of(to), lag, condition, number},
+        Edge{negative(view_of(to)), negative(view_of(from)), lag, condition, number + 1}}) {
     edges_.push_back(edge);
-    put(leaving_, edge.from, number);
-    if (condition.view >= 0) put(conditioned_, condition.view, number);
+    put(leaving_, edge.from, edge);
+    if (condition.view >= 0) put(conditioned_, condition.view, edge);
   }
 }
 
-bool Gaps::follow(Trail& trail, int number) {
-  const Edge& edge = edges_[number];
-  const int bound = trail.lower(edge.from) + edge.lag;
+// `from`: the lower bound of the view it leaves.
+bool Gaps::follow(Trail& trail, const Edge& edge, int from) {
+  const int bound = from + edge.lag;
+  if (trail.lower(edge.to) >= bound) return true;
   if (edge.condition.view < 0 || trail.holds(edge.condition)) {
-    if (trail.lower(edge.to) >= bound) return true;
-    if (!trail.push({edge.to, bound}, {Because::arc, number})) return false;
+    if (!trail.push({edge.to, bound}, {Because::arc, edge.number})) return false;
     return !lifted_often(trail, edge.to) || ring(trail, edge.to);
   }
   if (bound <= trail.upper(edge.to) || trail.fails(edge.condition)) return true;
@@ -69,8 +71,8 @@ bool Gaps::ring(Trail& trail, View view) {
 }
 
 bool Gaps::start(Trail& trail) {
-  for (int edge = 0; edge < static_cast<int>(edges_.size()); ++edge) {
-    if (!follow(trail, edge)) return false;
+  for (const Edge& edge : edges_) {
+    if (!follow(trail, edge, trail.lower(edge.from))) return false;
   }
   return true;
 }
@@ -78,13 +80,14 @@ bool Gaps::start(Trail& trail) {
 bool Gaps::propagate(Trail& trail, const Trail::Entry& entry) {
   const auto view = static_cast<std::size_t>(entry.view);
   if (view < leaving_.size()) {
-    for (const int edge : leaving_[view]) {
-      if (!follow(trail, edge)) return false;
+    const int from = trail.lower(entry.view);
+    for (const Edge& edge : leaving_[view]) {
+      if (!follow(trail, edge, from)) return false;
     }
   }
   if (view < conditioned_.size()) {
-    for (const int edge : conditioned_[view]) {
-      if (trail.holds(edges_[edge].condition) && !follow(trail, edge)) return false;
+    for (const Edge& edge : conditioned_[view]) {
+      if (trail.holds(edge.condition) && !follow(trail, edge, trail.lower(edge.from))) return false;
     }
   }
   return true;
@@ -92,11 +95,9 @@ bool Gaps::propagate(Trail& trail, const Trail::Entry& entry) {
 
 void Gaps::tidy(const Trail& facts) {
   for (auto* lists : {&leaving_, &conditioned_}) {
-    for (std::vector<int>& list : *lists) {
-      std::erase_if(list, [&](int edge) {
-        const Literal condition = edges_[edge].condition;
-        return condition.view >= 0 && facts.fails(condition);
-      });
+    for (std::vector<Edge>& list : *lists) {
+      std::erase_if(
+          list, [&](const Edge& edge) { return edge.condition.view >= 0 && facts.fails(edge.condition); });
     }
   }
 }

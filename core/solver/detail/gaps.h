@@ -26,17 +26,18 @@ class Gaps {
     View from, to;
     int lag;
     Literal condition;  // view -1: none
+    int number;
   };
-  bool follow(Trail& trail, int edge);
+  bool follow(Trail& trail, const Edge& edge, int from);
   bool lifted_often(const Trail& trail, View view);
   bool ring(Trail& trail, View view);
 
   std::vector<Edge> edges_;
+  // Copies side by side, by the view they leave, and by that of their condition.
+  std::vector<std::vector<Edge>> leaving_, conditioned_;
   std::vector<int> lifted_;        // by view: how often
   std::vector<int> lifted_since_;  // since the trail was so long
   std::vector<Literal> because_;
-  std::vector<std::vector<int>> leaving_,
-      conditioned_;  // edges by the view they leave, and by that of their condition
 };
 
 }  // namespace dampward::solver::detail

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 
 #include "core/solver/detail/neighbourhood.h"
 #include "core/solver/detail/population.h"
@@ -9,7 +10,8 @@
 
 namespace dampward::solver::detail {
 
-// Finds plans and betters them, proving nothing: breeding and pieces in turns.
+// Finds plans and betters them: breeding and pieces in turns. Where breeding finds no plan at all, a kernel of its own looks for
+// the first one, on another way than the prover's.
 class Improver {
  public:
   Improver(const Problem& problem, const Starts& earliest, std::uint64_t seed);
@@ -18,15 +20,21 @@ class Improver {
   void join(const Starts& starts);
   // The best plan known here, or empty.
   const Starts& best() const { return best_; }
-  std::int64_t work() const { return population_.work() + neighbourhood_.work(); }
+  std::int64_t work() const {
+    return population_.work() + neighbourhood_.work() + (scout_ ? scout_->work() : 0);
+  }
 
  private:
+  void look_for_first(std::int64_t work, const std::function<bool()>& keep_going);
   void take(const Starts& starts) {
     if (best_.empty() || starts.back() < best_.back()) best_ = starts;
   }
 
+  const Problem& problem_;
+  const Starts& earliest_;
   Population population_;
   Neighbourhood neighbourhood_;
+  std::unique_ptr<Kernel> scout_;
   Starts best_;
 };
 

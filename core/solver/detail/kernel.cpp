@@ -26,6 +26,13 @@ constexpr std::size_t most_orders = 20'000;   // pairs of operations whose order
 
 }  // namespace
 
+Windows widest_windows(const Problem& problem, const Starts& earliest) {
+  Windows windows;
+  for (const int start : earliest) windows.push_back({start, horizon(problem)});
+  windows.front().second = 0;
+  return windows;
+}
+
 Kernel::Kernel(const Problem& problem, const Windows& windows, const std::vector<char>* free)
     : learner_(trail_, clauses_, gaps_, activity_), operations_(problem.size()), last_(problem.size() - 1) {
   for (const auto& [low, high] : windows) {
@@ -197,8 +204,9 @@ Literal Kernel::by_start_time() {
 }
 
 std::optional<Literal> Kernel::by_activity() {
-  // Before there is a plan, every other stretch between restarts goes by start time, which finds one sooner.
-  if (conflicts_ < first_by_start || (!leans_to_plan_ && restarts_ % 2 == 0)) return std::nullopt;
+  // Before there is a plan, every other stretch between restarts goes by start time, which often finds one sooner.
+  const bool by_start = conflicts_ < first_by_start || (!leans_to_plan_ && restarts_ % 2 == 0);
+  if (by_start && !by_activity_alone_) return std::nullopt;
   const auto atom = activity_.pick(trail_);
   if (!atom || leans(atom->view / 2, atom->bound)) return atom;
   return opposite(*atom);

@@ -19,6 +19,8 @@ namespace dampward::solver::detail {
 
 // When each operation may start, both ends included.
 using Windows = std::vector<std::pair<int, int>>;
+// From the earliest start to where some best plan has started everything.
+Windows widest_windows(const Problem& problem, const Starts& earliest);
 
 // Complete search by lazy clause generation (Ohrimenko, Stuckey and Codish 2009; Schutt, Feydy, Stuckey and Wallace 2011 for this
 // family of problems): constraints propagate bounds and explain them, conflicts become clauses.
@@ -48,6 +50,8 @@ class Kernel {
   int least_last() const { return trail_.level() == 0 ? trail_.lower(view_of(last_)) : least_last_; }
   // Starts that choices lean to, such as those of a plan.
   void lean_to(const Starts& starts);
+  // From now on choices never go by start time while any bound was in a conflict: another way through the same tree.
+  void choose_by_activity_alone() { by_activity_alone_ = true; }
   // Asked now and then; false ends the search with `stopped`.
   void ask(const std::function<bool()>* keep_going) { keep_going_ = keep_going; }
   std::int64_t work() const;
@@ -91,7 +95,7 @@ class Kernel {
 
   Starts starts_;
   std::vector<int> leaning_;  // by variable
-  bool leans_to_plan_ = false;
+  bool leans_to_plan_ = false, by_activity_alone_ = false;
   std::int64_t conflicts_ = 0, restart_at_ = 0, reduce_at_ = 4000, steps_ = 0;
   int restarts_ = 0;
   const std::function<bool()>* keep_going_ = nullptr;

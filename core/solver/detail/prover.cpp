@@ -3,19 +3,8 @@
 #include <algorithm>
 
 namespace dampward::solver::detail {
-namespace {
-
-Windows widest(const Problem& problem, const Starts& earliest) {
-  Windows windows;
-  for (const int start : earliest) windows.push_back({start, horizon(problem)});
-  windows.front().second = 0;
-  return windows;
-}
-
-}  // namespace
-
 Prover::Prover(const Problem& problem, const Starts& earliest)
-    : kernel_(problem, widest(problem, earliest)) {}
+    : kernel_(problem, widest_windows(problem, earliest)) {}
 
 void Prover::run(std::int64_t work, const std::function<bool()>& keep_going, int lower_bound) {
   kernel_.ask(&keep_going);
