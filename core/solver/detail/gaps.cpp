@@ -41,7 +41,8 @@ bool Gaps::follow(Trail& trail, const Edge& edge, int from) {
   return trail.push(opposite(edge.condition), trail.store(because));
 }
 
-// Counts how often a view was lifted since the last decision; true now and then, where it was often.
+// Counts how often a view was lifted since the last decision; true where that is 8, 16, 32… times. Facts are given
+// more patience: a long chain of arcs lifts its end often without any ring.
 bool Gaps::lifted_often(const Trail& trail, View view) {
   const auto at = static_cast<std::size_t>(view);
   if (lifted_.size() <= at) {
@@ -52,15 +53,19 @@ bool Gaps::lifted_often(const Trail& trail, View view) {
     lifted_since_[at] = trail.level_begin();
     lifted_[at] = 0;
   }
-  return ++lifted_[at] % 4 == 0;
+  const int times = ++lifted_[at];
+  return times >= (trail.level() == 0 ? 128 : 8) && (times & (times - 1)) == 0;
 }
 
 // Whether the view was lifted by way of itself. Back along the arcs: a lift that rests on an earlier bound of the same view went
 // round a ring of arcs longer than zero.
 bool Gaps::ring(Trail& trail, View view) {
+  if (conditioned_.empty()) return true;  // arcs without condition hold no ring
   because_.clear();
   Literal literal{view, trail.lower(view)};
+  int arcs_left = 100;  // longer rings are rare, and are refuted in the end all the same
   do {
+    if (--arcs_left < 0) return true;
     const int since = trail.since(literal);
     if (since < 0 || trail.entry(since).reason.kind != Because::arc) return true;
     const Edge& edge = edges_[trail.entry(since).reason.at];
@@ -81,6 +86,7 @@ bool Gaps::propagate(Trail& trail, const Trail::Entry& entry) {
   const auto view = static_cast<std::size_t>(entry.view);
   if (view < leaving_.size()) {
     const int from = trail.lower(entry.view);
+    work_ += static_cast<long long>(leaving_[view].size() / 8);
     for (const Edge& edge : leaving_[view]) {
       if (!follow(trail, edge, from)) return false;
     }

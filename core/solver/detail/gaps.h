@@ -20,6 +20,7 @@ class Gaps {
   void tidy(const Trail& facts);
   // What made `literal`, the target of the arc, hold.
   void explain(int arc, Literal literal, std::vector<Literal>& because) const;
+  long long work() const { return work_; }
 
  private:
   struct Edge {
@@ -38,6 +39,7 @@ class Gaps {
   std::vector<int> lifted_;        // by view: how often
   std::vector<int> lifted_since_;  // since the trail was so long
   std::vector<Literal> because_;
+  long long work_ = 0;
 };
 
 }  // namespace dampward::solver::detail

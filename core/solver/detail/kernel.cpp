@@ -28,7 +28,8 @@ constexpr std::size_t most_orders = 20'000;   // pairs of operations whose order
 
 Windows widest_windows(const Problem& problem, const Starts& earliest) {
   Windows windows;
-  for (const int start : earliest) windows.push_back({start, horizon(problem)});
+  const int latest = horizon(problem);
+  for (const int start : earliest) windows.push_back({start, latest});
   windows.front().second = 0;
   return windows;
 }
@@ -118,7 +119,7 @@ void Kernel::settle_orders(const Problem& problem, const BlockDistances& distanc
 }
 
 std::int64_t Kernel::work() const {
-  std::int64_t sum = steps_ + clauses_.work() + learner_.work();
+  std::int64_t sum = steps_ + gaps_.work() + clauses_.work() + learner_.work();
   for (const TimeTable& table : tables_) sum += table.work();
   return sum;
 }

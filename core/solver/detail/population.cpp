@@ -43,7 +43,7 @@ void Population::beget_child() {
   const Starts &mother = parent().starts, &father = parent().starts;
   const int n = static_cast<int>(mother.size());
   const int last = mother.back();
-  const int width = random_.between(last / 4, 3 * last / 4), from = random_.between(0, last - width),
+  const int width = random_.between(last / 10, last / 2), from = random_.between(0, last - width),
             to = from + width;
   keys_.resize(n);
   for (int k = 0; k < n; ++k) {

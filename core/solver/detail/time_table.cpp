@@ -51,6 +51,7 @@ bool TimeTable::propagate(Trail& trail) {
     std::iota(noted_.begin(), noted_.end(), 0);
   }
   bool consistent = true;
+  work_ += static_cast<long long>(noted_.size() / 2);
   for (const int k : noted_) {
     const Task& task = tasks_[k];
     if (task.demand + highest_ <= capacity_ || trail.fixed(task.variable)) continue;
@@ -138,7 +139,6 @@ bool TimeTable::push(Trail& trail, int k, Direction direction) {
   const int own_from = latest(trail, task, direction), own_to = start + task.duration;
   auto step = std::partition_point(steps.begin(), steps.end(), [&](const Step& s) { return s.to <= start; });
   for (; step != steps.end() && step->from < start + task.duration; ++step) {
-    ++work_;
     if (step->height + task.demand <= capacity_) continue;
     if (own_from <= step->from && step->to <= own_to) continue;
     while (start < step->to) {
