@@ -1,0 +1,56 @@
+#include "core/solver/detail/annealer.h"
+
+#include "core/solver/detail/batch_moves.h"
+
+namespace dampward::solver::detail {
+namespace {
+
+double uniform(Random& random) {
+  return static_cast<double>(random.next() >> 11) * 0x1p-53;
+}
+
+// Exponentially distributed with mean 1, from comparisons alone (von Neumann 1951): a logarithm may differ in its last digit from
+// one machine to the next.
+double exponential(Random& random) {
+  for (int whole = 0;; ++whole) {
+    const double first = uniform(random);
+    bool odd = true;
+    double before = first;
+    for (double next; (next = uniform(random)) <= before; before = next) odd = !odd;
+    if (odd) return whole + first;
+  }
+}
+
+}  // namespace
+
+void Annealer::remember() {
+  if (!state_.complete() || (found_ && state_.cost() >= best_cost_)) return;
+  found_ = true;
+  best_cost_ = state_.cost();
+  best_ = state_.plan();
+}
+
+void Annealer::load(const BatchPlan& plan) {
+  state_.load(plan);
+  remember();
+}
+
+void Annealer::run(std::int64_t moves, double temperature, const std::function<bool()>& keep_going) {
+  constexpr std::int64_t between_questions = 1024;
+  for (std::int64_t k = 0; k < moves; ++k) {
+    if (k % between_questions == 0 && keep_going && !keep_going()) break;
+    if (!random_move(state_, random_)) continue;
+    const std::int64_t before = state_.kept_cost();
+    state_.retime();
+    const std::int64_t worse = state_.cost() - before;
+    // What is worse is kept with probability exp(-worse / temperature).
+    if (worse > 0 && static_cast<double>(worse) > temperature * exponential(random_)) {
+      state_.take_back();
+      continue;
+    }
+    state_.keep();
+    if (worse < 0) remember();
+  }
+}
+
+}  // namespace dampward::solver::detail
