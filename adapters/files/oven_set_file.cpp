@@ -2,6 +2,7 @@
 
 #include "adapters/files/detail/dzn.h"
 #include "core/base/format.h"
+#include "core/base/text.h"
 
 namespace dampward::files {
 namespace {
@@ -140,12 +141,8 @@ class OvenSet {
 
 }  // namespace
 
-bool is_oven_set(std::string_view text) {
-  for (std::size_t at = text.find("eligible_machine"); at != std::string_view::npos;
-       at = text.find("eligible_machine", at + 1)) {
-    if (at == 0 || text[at - 1] == '\n') return true;
-  }
-  return false;
+bool names_oven_set(std::string_view file_name) {
+  return lower_case(file_name).ends_with(".dzn");
 }
 
 Result<solver::BatchProblem> read_oven_set(std::string_view text, const std::string& file) {

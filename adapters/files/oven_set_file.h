@@ -8,8 +8,8 @@
 
 namespace dampward::files {
 
-// Whether a MiniZinc data file (.dzn) speaks of ovens: it has a list `eligible_machine`.
-bool is_oven_set(std::string_view text);
+// Told by the ending of a file's name, .dzn in either case.
+bool names_oven_set(std::string_view file_name);
 
 // An instance of the oven scheduling problem (Lackner et al. 2023) as MiniZinc data. Names and counts as its authors give them;
 // jobs, machines and attributes count from 1 there, from 0 here. The last row of the set-up tables, of a state that is no

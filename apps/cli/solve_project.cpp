@@ -2,9 +2,7 @@
 
 #include <unistd.h>
 
-#include <charconv>
 #include <chrono>
-#include <limits>
 
 #include "adapters/files/json_project.h"
 #include "adapters/files/text_file.h"
@@ -13,6 +11,7 @@
 #include "apps/cli/page_text.h"
 #include "apps/cli/progress.h"
 #include "apps/cli/side_by_side.h"
+#include "apps/cli/solve_limits.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
 #include "core/referee/project.h"
@@ -22,44 +21,6 @@ namespace dampward::cli {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-struct Limits {
-  std::int64_t work = 400'000'000;  // about 10 s; used where no limit is asked for
-  std::optional<std::chrono::duration<double>> time;
-  std::uint64_t seed = 1;
-  int threads = 2;
-};
-
-// A number of the kind asked for that fills the option's text.
-template <class T>
-std::optional<T> number(Asked& asked, const std::string& option, T low, T high, const std::string& expected) {
-  const auto written = asked.text(option);
-  if (!written) return std::nullopt;
-  T value{};
-  const auto [end, error] = std::from_chars(written->data(), written->data() + written->size(), value);
-  if (error == std::errc() && end == written->data() + written->size() && value >= low && value <= high)
-    return value;
-  asked.fault(option, "\"" + *written + "\"", expected);
-  return std::nullopt;
-}
-
-Limits limits_of(Asked& asked) {
-  Limits limits;
-  constexpr double longest = 1e6, shortest = 1e-3;
-  if (const auto time = number<double>(asked, "time-limit", shortest, longest,
-                                       "seconds from 0.001 to 1000000, such as 10 or 0.5")) {
-    limits.time = std::chrono::duration<double>(*time);
-    limits.work = std::numeric_limits<std::int64_t>::max();
-  }
-  if (const auto work = number<std::int64_t>(asked, "work-limit", 1, std::numeric_limits<std::int64_t>::max(),
-                                             "a whole number of steps, 1 or more"))
-    limits.work = *work;
-  if (const auto seed = number<std::uint64_t>(asked, "seed", 0, std::numeric_limits<std::uint64_t>::max(),
-                                              "a whole number, 0 or more"))
-    limits.seed = *seed;
-  if (const auto threads = asked.whole("threads", 1, 2)) limits.threads = *threads;
-  return limits;
-}
 
 // The referee's own picture of the problem.
 std::vector<referee::Violation> judged(const solver::Problem& problem, const solver::Starts& starts) {
@@ -117,7 +78,7 @@ std::vector<std::string> summary(const solver::Problem& problem, const solver::O
 Answer solve_project(const Call& call, files::ProjectFormat read_as) {
   const auto begun = Clock::now();
   Asked asked(call);
-  const Limits limits = limits_of(asked);
+  const SolveLimits limits = limits_of(asked);
   if (!call.answer.empty())
     return faulty(call,
                   {{{"command line"}, "--answer", "it only belongs to a timetable problem", "Use --json."}});

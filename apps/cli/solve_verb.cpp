@@ -1,4 +1,5 @@
 #include "adapters/files/json_documents.h"
+#include "adapters/files/oven_set_file.h"
 #include "adapters/files/project_file.h"
 #include "adapters/files/text_file.h"
 #include "adapters/files/timetable_json.h"
@@ -6,6 +7,7 @@
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
 #include "apps/cli/page_text.h"
+#include "apps/cli/solve_ovens.h"
 #include "apps/cli/solve_project.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
@@ -36,11 +38,13 @@ std::optional<files::ProjectFormat> format_of(const std::string& word, const std
 
 Answer solve(const Call& call) {
   Asked asked(call);
-  const std::array<std::string, 3> words = {"json", "sch", "sm"};
+  const std::array<std::string, 4> words = {"json", "sch", "sm", "ovens"};
   const auto word = asked.known("format", words);
   if (!asked.problems().empty()) return faulty(call, asked.problems());
+  if (word ? *word == "ovens" : files::names_oven_set(call.problem)) return solve_ovens(call);
   if (const auto read_as = format_of(word.value_or(""), call.problem)) return solve_project(call, *read_as);
-  asked.out_of_place({"time-limit", "work-limit", "threads", "seed"}, "belongs to a .sch or .sm problem");
+  asked.out_of_place({"time-limit", "work-limit", "threads", "seed"},
+                     "belongs to a .sch, .sm or .dzn problem");
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   const auto text = files::read_text(call.problem, call.problem);
   if (!text) return faulty(call, text.problems());

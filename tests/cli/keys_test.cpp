@@ -257,14 +257,14 @@ std::vector<Json> faulty_answers() {
 
 TEST_CASE("the page has a table of keys for faults and for every verb") {
   const auto page = keys_of_the_page();
-  for (const char* heading :
-       {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window", "leaflet", "charts",
-        "exposure", "solve", "solve, problems of the literature", "verify", "selfcheck"}) {
+  for (const char* heading : {"Faults", "start", "proofread", "plan", "note", "mix", "air", "bake", "window",
+                              "leaflet", "charts", "exposure", "solve", "solve, problems of the literature",
+                              "solve, ovens of the literature", "verify", "selfcheck"}) {
     INFO(heading);
     REQUIRE(page.count(heading) == 1);
     CHECK(page.at(heading).count("faults[]") == 1);
   }
-  CHECK(page.size() == 16);
+  CHECK(page.size() == 17);
 }
 
 TEST_CASE("start prints the keys of its table and no others") {
@@ -378,6 +378,24 @@ TEST_CASE("solve prints the keys of a problem of the literature and no others") 
   };
   compare(keys_of_the_page()["solve, problems of the literature"],
           {printed("a.sch", "4"), printed("b.sch", "1")});
+}
+
+TEST_CASE("solve prints the keys of an oven scheduling problem and no others") {
+  const ScratchFolder scratch;
+  const auto printed = [&](const char* name, const char* closes) {
+    const std::string path = (scratch.path() / name).string();
+    std::ofstream(path)
+        << "a=1; m=1; s=1; n=2; setup_costs=[|0,|0|]; setup_times=[|0,|0|]; max_cap=[1]; initState=[1];\n"
+           "m_a_s=[|0|]; m_a_e=[|"
+        << closes
+        << "|]; eligible_machine=[{1},{1}]; earliest_start=[0,0]; latest_end=[9,9]; min_time=[4,4];\n"
+           "max_time=[4,4]; size=[1,1]; attribute=[1,1]; upper_bound_integer_objective=10;\n"
+           "mult_factor_total_runtime=1; mult_factor_finished_toolate=1; mult_factor_total_setupcosts=1;\n";
+    return json_of({"solve", path, "--work-limit", "100000"});
+  };
+  // In 7 minutes each job has its place, but not both.
+  compare(keys_of_the_page()["solve, ovens of the literature"],
+          {printed("a.dzn", "20"), printed("b.dzn", "7")});
 }
 
 TEST_CASE("a plan's problem and answer, written down, are sound and solve to the same answer") {

@@ -64,8 +64,8 @@ std::string fault(const std::string& text) {
 }  // namespace
 
 TEST_CASE("an instance of the oven set gives its machines, jobs, set-ups and weights") {
-  CHECK(is_oven_set(two_ovens));
-  CHECK_FALSE(is_oven_set("n_tasks = 3;\n% eligible_machine\n"));
+  CHECK(names_oven_set("x/uc1_003.DZN"));
+  CHECK_FALSE(names_oven_set("x.sch"));
   const auto read = read_oven_set(two_ovens, "x");
   REQUIRE(read.ok());
   CHECK(read->families == 2);

@@ -4,15 +4,17 @@ namespace dampward::cli {
 
 void declare_timetable_verbs(CLI::App& app, Call& call) {
   CLI::App* solve = app.add_subcommand(
-      "solve", "plan a timetable problem (docs/formats/timetable.md), or one of the literature (.sch, .sm)");
+      "solve",
+      "plan a timetable problem (docs/formats/timetable.md), or one of the literature (.sch, .sm, .dzn)");
   solve->add_option("PROBLEM", call.problem, "the problem, a file")->required();
-  ask(*solve, call, "format", "json|sch|sm", "what the file is (default: what its ending says, else json)");
-  ask(*solve, call, "time-limit", "S", ".sch, .sm: search for so many seconds at most; not repeatable");
+  ask(*solve, call, "format", "json|sch|sm|ovens",
+      "what the file is (default: what its ending says, else json)");
+  ask(*solve, call, "time-limit", "S", ".sch, .sm, .dzn: search for so many seconds at most; not repeatable");
   ask(*solve, call, "work-limit", "N",
-      ".sch, .sm: search for so many steps at most; repeatable (default: 400000000, about 10 s)");
+      ".sch, .sm, .dzn: search for so many steps at most; repeatable (default: 400000000, about 10 s)");
   ask(*solve, call, "threads", "1|2",
-      ".sch, .sm: search on so many processors (default: 2); the plan of a work limit is the same");
-  ask(*solve, call, "seed", "K", ".sch, .sm: begin elsewhere (default: 1)");
+      ".sch, .sm, .dzn: search on so many processors (default: 2); the plan of a work limit is the same");
+  ask(*solve, call, "seed", "K", ".sch, .sm, .dzn: begin elsewhere (default: 1)");
   solve->add_option("--answer", call.answer, "write the timetable there, as JSON")->type_name("FILE");
   add_json(*solve, call);
 
