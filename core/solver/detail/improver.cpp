@@ -4,6 +4,7 @@ namespace dampward::solver::detail {
 namespace {
 
 constexpr std::int64_t patience = 1'000'000;  // of breeding without any plan
+constexpr std::int64_t work_of_a_block = 2'000'000;
 
 }  // namespace
 
@@ -11,7 +12,8 @@ Improver::Improver(const Problem& problem, const Starts& earliest, std::uint64_t
     : problem_(problem),
       earliest_(earliest),
       population_(problem, earliest, seed),
-      neighbourhood_(problem, earliest, seed + 1) {}
+      neighbourhood_(problem, earliest, seed + 1),
+      builder_(problem, seed + 2) {}
 
 void Improver::run(std::int64_t work, const std::function<bool()>& keep_going, int lower_bound) {
   if (best_.empty() && population_.work() > patience) {
@@ -26,6 +28,12 @@ void Improver::run(std::int64_t work, const std::function<bool()>& keep_going, i
 }
 
 void Improver::look_for_first(std::int64_t work, const std::function<bool()>& keep_going) {
+  if (!built_) {
+    built_ = true;
+    const Starts glued = builder_.build(work_of_a_block, keep_going);
+    if (!glued.empty()) take(glued);
+    return;
+  }
   if (!scout_) {
     scout_ = std::make_unique<Kernel>(problem_, widest_windows(problem_, earliest_));
     scout_->settle_orders(problem_, BlockDistances(problem_, earliest_, widest_blocks(problem_)));

@@ -4,14 +4,15 @@
 #include <functional>
 #include <memory>
 
+#include "core/solver/detail/block_builder.h"
 #include "core/solver/detail/neighbourhood.h"
 #include "core/solver/detail/population.h"
 #include "core/solver/problem.h"
 
 namespace dampward::solver::detail {
 
-// Finds plans and betters them: breeding and pieces in turns. Where breeding finds no plan at all, a kernel of its own looks for
-// the first one, on another way than the prover's.
+// Finds plans and betters them: breeding and pieces in turns. Where breeding finds no plan at all, the first one is glued from
+// blocks, or else looked for by a kernel of its own, on another way than the prover's.
 class Improver {
  public:
   Improver(const Problem& problem, const Starts& earliest, std::uint64_t seed);
@@ -21,7 +22,7 @@ class Improver {
   // The best plan known here, or empty.
   const Starts& best() const { return best_; }
   std::int64_t work() const {
-    return population_.work() + neighbourhood_.work() + (scout_ ? scout_->work() : 0);
+    return population_.work() + neighbourhood_.work() + builder_.work() + (scout_ ? scout_->work() : 0);
   }
 
  private:
@@ -34,6 +35,8 @@ class Improver {
   const Starts& earliest_;
   Population population_;
   Neighbourhood neighbourhood_;
+  BlockBuilder builder_;
+  bool built_ = false;
   std::unique_ptr<Kernel> scout_;
   Starts best_;
 };

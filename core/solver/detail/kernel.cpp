@@ -205,8 +205,8 @@ Literal Kernel::by_start_time() {
 }
 
 std::optional<Literal> Kernel::by_activity() {
-  // Before there is a plan, every other stretch between restarts goes by start time, which often finds one sooner.
-  const bool by_start = conflicts_ < first_by_start || (!leans_to_plan_ && restarts_ % 2 == 0);
+  // Before it has a plan of its own, every other stretch between restarts goes by start time, which often finds one sooner.
+  const bool by_start = conflicts_ < first_by_start || (starts_.empty() && restarts_ % 2 == 0);
   if (by_start && !by_activity_alone_) return std::nullopt;
   const auto atom = activity_.pick(trail_);
   if (!atom || leans(atom->view / 2, atom->bound)) return atom;

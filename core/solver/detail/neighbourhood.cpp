@@ -6,7 +6,9 @@
 namespace dampward::solver::detail {
 namespace {
 
-constexpr std::int64_t work_of_a_piece = 400'000;
+std::int64_t work_of_a_piece(int operations) {
+  return 200'000 + std::int64_t{2'000} * operations;
+}
 
 }  // namespace
 
@@ -14,6 +16,7 @@ Neighbourhood::Neighbourhood(const Problem& problem, const Starts& earliest, std
     : problem_(problem),
       earliest_(earliest),
       distances_(problem, earliest, widest_blocks(problem)),
+      blocks_(blocks_of(problem)),
       random_(seed),
       free_(problem.operations.size()) {}
 
@@ -38,6 +41,20 @@ void Neighbourhood::free_stretch(const Starts& starts) {
   std::fill(free_.begin(), free_.end(), 0);
   const int count = std::clamp(static_cast<int>(share_ * n), 2, n);
   for (int k = 0; k < count; ++k) free_[order[k]] = 1;
+}
+
+// Frees random blocks of two operations or more.
+void Neighbourhood::free_blocks() {
+  const int n = problem_.size();
+  std::fill(free_.begin(), free_.end(), 0);
+  int left = std::clamp(static_cast<int>(share_ * n), 2, n);
+  for (int tries = 0; tries < 50 && left > 0; ++tries) {
+    const int chosen = random_.below(n);
+    const auto& members = blocks_.members[blocks_.of[chosen]];
+    if (members.size() < 2 || free_[chosen]) continue;
+    for (const int i : members) free_[i] = 1;
+    left -= static_cast<int>(members.size());
+  }
 }
 
 // Each unit of a resource goes from one kept operation to the next: an arc between them.
@@ -78,7 +95,11 @@ void Neighbourhood::keep_order(const Starts& starts, Problem& piece) const {
 }
 
 bool Neighbourhood::try_piece(Starts& starts, const std::function<bool()>& keep_going) {
-  free_stretch(starts);
+  const bool has_blocks = blocks_.members.size() < problem_.operations.size();
+  if (has_blocks && random_.below(3) == 0)
+    free_blocks();
+  else
+    free_stretch(starts);
   Problem piece = problem_;
   keep_order(starts, piece);
   // Kept operations only ever move earlier, or as much later as the arcs allow.
@@ -91,16 +112,18 @@ bool Neighbourhood::try_piece(Starts& starts, const std::function<bool()>& keep_
   kernel.ask(&keep_going);
   kernel.lean_to(starts);
   kernel.require_last_by(last - 1);
-  const auto verdict = kernel.search(work_of_a_piece);
-  work_ += kernel.work() + 20 * problem_.size();
-  if (verdict == Kernel::Verdict::stopped) {
-    share_ = std::max(share_ * 0.97, 2.0 / problem_.size());
-  } else if (verdict == Kernel::Verdict::none) {
-    share_ = std::min(share_ * 1.02, 1.0);
-  } else {
+  auto verdict = kernel.search(work_of_a_piece(problem_.size()));
+  const bool better = verdict == Kernel::Verdict::plan;
+  // A piece that gives way is pressed on.
+  while (verdict == Kernel::Verdict::plan) {
     starts = kernel.starts();
-    return true;
+    kernel.require_last_by(starts.back() - 1);
+    verdict = kernel.search(work_of_a_piece(problem_.size()) / 4);
   }
+  work_ += kernel.work() + 20 * problem_.size();
+  if (better) return true;
+  share_ = verdict == Kernel::Verdict::stopped ? std::max(share_ * 0.97, 2.0 / problem_.size())
+                                               : std::min(share_ * 1.02, 1.0);
   return false;
 }
 

@@ -10,8 +10,8 @@
 
 namespace dampward::solver::detail {
 
-// Betters a plan piece by piece (large neighbourhood search, Shaw 1998): operations of a stretch of time are freed, all others
-// keep their order on the resources (a partial order schedule, Policella et al. 2004), and the kernel looks for a shorter plan.
+// Betters a plan piece by piece (large neighbourhood search, Shaw 1998): operations of a stretch of time, or of whole blocks that
+// hang together, are freed, all others keep their order on the resources (a partial order schedule, Policella et al. 2004), and the kernel looks for a shorter plan.
 // The stretch grows while pieces are searched through and shrinks while they are not.
 class Neighbourhood {
  public:
@@ -25,11 +25,13 @@ class Neighbourhood {
  private:
   bool try_piece(Starts& starts, const std::function<bool()>& keep_going);
   void free_stretch(const Starts& starts);
+  void free_blocks();
   void keep_order(const Starts& starts, Problem& piece) const;
 
   const Problem& problem_;
   const Starts& earliest_;
   BlockDistances distances_;
+  Blocks blocks_;
   Random random_;
   std::vector<char> free_;
   double share_ = 0.2;  // of the operations, freed at a time
