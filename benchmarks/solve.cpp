@@ -31,7 +31,7 @@ struct Set {
 };
 constexpr Set sets[] = {{"rcpsp_max/ubo100", 1}, {"rcpsp_max/ubo200", 2}, {"rcpsp_max/c", 12},
                         {"rcpsp_max/d", 12},     {"rcpsp_max/j30", 3},    {"psplib/j30", 5},
-                        {"psplib/j120", 14}};
+                        {"psplib/j120", 9}};
 
 struct Known {
   std::string instance;

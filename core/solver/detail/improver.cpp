@@ -1,5 +1,7 @@
 #include "core/solver/detail/improver.h"
 
+#include <algorithm>
+
 namespace dampward::solver::detail {
 namespace {
 
@@ -20,11 +22,20 @@ void Improver::run(std::int64_t work, const std::function<bool()>& keep_going, i
     look_for_first(work, keep_going);
     return;
   }
-  const std::int64_t half = best_.empty() ? work : work / 2;
-  population_.run(half, keep_going, lower_bound);
+  const std::int64_t breeding = best_.empty() ? work : work_for_breeding(work);
+  population_.run(breeding, keep_going, lower_bound);
+  const bool bred = population_.best() && !best_.empty() && population_.best()->back() < best_.back();
   if (population_.best()) take(*population_.best());
-  if (best_.empty() || half == work) return;
-  if (neighbourhood_.run(best_, work - half, keep_going, lower_bound)) population_.join(best_);
+  if (best_.empty() || breeding == work) return;
+  const bool pieced = neighbourhood_.run(best_, work - breeding, keep_going, lower_bound);
+  if (pieced) population_.join(best_);
+  bred_ = 0.9 * bred_ + (bred ? 1 : 0.02);
+  pieced_ = 0.9 * pieced_ + (pieced ? 1 : 0.02);
+}
+
+std::int64_t Improver::work_for_breeding(std::int64_t work) const {
+  const double share = std::clamp(bred_ / (bred_ + pieced_), 0.15, 0.85);
+  return static_cast<std::int64_t>(share * static_cast<double>(work));
 }
 
 void Improver::look_for_first(std::int64_t work, const std::function<bool()>& keep_going) {

@@ -11,7 +11,7 @@
 
 namespace dampward::solver::detail {
 
-// Finds plans and betters them: breeding and pieces in turns. Where breeding finds no plan at all, the first one is glued from
+// Finds plans and betters them: breeding and pieces in turns, the more of whichever betters them more often. Where breeding finds no plan at all, the first one is glued from
 // blocks, or else looked for by a kernel of its own, on another way than the prover's.
 class Improver {
  public:
@@ -26,6 +26,7 @@ class Improver {
   }
 
  private:
+  std::int64_t work_for_breeding(std::int64_t work) const;
   void look_for_first(std::int64_t work, const std::function<bool()>& keep_going);
   void take(const Starts& starts) {
     if (best_.empty() || starts.back() < best_.back()) best_ = starts;
@@ -38,6 +39,7 @@ class Improver {
   BlockBuilder builder_;
   bool built_ = false;
   std::unique_ptr<Kernel> scout_;
+  double bred_ = 1, pieced_ = 1;  // lately bettered by breeding, by pieces
   Starts best_;
 };
 

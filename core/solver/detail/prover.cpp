@@ -8,10 +8,11 @@ Prover::Prover(const Problem& problem, const Starts& earliest)
 
 void Prover::run(std::int64_t work, const std::function<bool()>& keep_going, int lower_bound) {
   kernel_.ask(&keep_going);
+  const bool from_below = turns_++ % 3 == 1;
   const std::int64_t end = kernel_.work() + work;
   while (!exhausted_ && kernel_.work() < end) {
     std::optional<int> at;
-    if (from_below_ && !best_.empty()) at = std::max(lower_bound, kernel_.least_last());
+    if (from_below && !best_.empty()) at = std::max(lower_bound, kernel_.least_last());
     const Kernel::Verdict verdict = kernel_.search(end - kernel_.work(), at);
     if (verdict == Kernel::Verdict::plan) {
       best_ = kernel_.starts();
@@ -23,7 +24,6 @@ void Prover::run(std::int64_t work, const std::function<bool()>& keep_going, int
       break;
     }
   }
-  from_below_ = !from_below_;
   kernel_.ask(nullptr);
 }
 

@@ -8,7 +8,7 @@
 
 namespace dampward::solver::detail {
 
-// The complete search of the whole problem: in turns for a shorter plan than the best, and against the least time not refuted yet
+// The complete search of the whole problem: in two turns of three for a shorter plan than the best, else against the least time not refuted yet
 // (destructive improvement, Klein and Scholl 1999). Clauses learned in one serve the other.
 class Prover {
  public:
@@ -27,7 +27,8 @@ class Prover {
  private:
   Kernel kernel_;
   Starts best_;
-  bool exhausted_ = false, from_below_ = false;
+  bool exhausted_ = false;
+  int turns_ = 0;
 };
 
 }  // namespace dampward::solver::detail
