@@ -6,6 +6,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -16,7 +17,7 @@
 #include <vector>
 
 #include "adapters/files/project_file.h"
-#include "core/referee/project.h"
+#include "adapters/files/project_judged.h"
 #include "core/solver/search.h"
 
 namespace {
@@ -83,25 +84,11 @@ void side_by_side(std::span<const std::function<void()>> tasks) {
   for (const auto& task : tasks) threads.emplace_back(task);
 }
 
-bool keeps_every_rule(const solver::Problem& problem, const solver::Starts& starts) {
-  referee::Project project;
-  for (const solver::Operation& operation : problem.operations) {
-    auto& copy = project.operations.emplace_back();
-    copy.duration = operation.duration;
-    for (const solver::Demand& demand : operation.demands)
-      copy.demands.push_back({static_cast<std::size_t>(demand.resource), demand.amount});
-  }
-  for (const solver::Arc& arc : problem.arcs)
-    project.gaps.push_back({static_cast<std::size_t>(arc.from), static_cast<std::size_t>(arc.to), arc.lag});
-  project.capacities.assign(problem.capacities.begin(), problem.capacities.end());
-  return referee::judge_project(project, {starts.begin(), starts.end()}).empty();
-}
-
 struct Row {
   int instances = 0, feasible = 0, none_found = 0, proved = 0, refuted = 0, infeasible = 0, minimal = 0,
       shorter = 0;
   int with_gap = 0, wrong = 0;
-  double gap = 0, worst = 0, seconds = 0, first = 0, first_worst = 0;
+  double gap = 0, worst = 0, seconds = 0, processor = 0, first = 0, first_worst = 0;
 };
 
 void count(const Known& known, const solver::Outcome& outcome, Row& row) {
@@ -139,6 +126,7 @@ Row measure(const fs::path& files, const std::vector<Known>& known, int every, c
       continue;
     }
     const auto begun = Clock::now();
+    const std::clock_t processor = std::clock();
     const auto taken = [&] { return std::chrono::duration<double>(Clock::now() - begun).count(); };
     double first = 0;
     solver::SearchOptions options;
@@ -149,12 +137,13 @@ Row measure(const fs::path& files, const std::vector<Known>& known, int every, c
     };
     const auto outcome = solver::solve(*problem, options);
     row.seconds += taken();
+    row.processor += static_cast<double>(std::clock() - processor) / CLOCKS_PER_SEC;
     if (first > 0) {
       ++row.feasible;
       row.first += first;
       row.first_worst = std::max(row.first_worst, first);
     }
-    if (!outcome->starts.empty() && !keeps_every_rule(*problem, outcome->starts)) {
+    if (!outcome->starts.empty() && !files::judged(*problem, outcome->starts).empty()) {
       std::printf("  %s: the plan breaks a rule\n", known[k].instance.c_str());
       ++row.wrong;
     }
@@ -174,11 +163,11 @@ std::optional<fs::path> unpacked(const fs::path& folder, const fs::path& scratch
 }
 
 void print(const char* set, const Row& row) {
-  std::printf("%-17s %4d %8.3f %7.2f %7d %7d %4d/%-4d %7d %6d %8.0f %8.0f %8.1f %6d\n", set, row.instances,
-              row.with_gap > 0 ? row.gap / row.with_gap : 0.0, row.worst, row.shorter, row.proved,
-              row.refuted, row.infeasible, row.minimal, row.none_found,
+  std::printf("%-17s %4d %8.3f %7.2f %7d %7d %4d/%-4d %7d %6d %8.0f %8.0f %8.1f %8.1f %6d\n", set,
+              row.instances, row.with_gap > 0 ? row.gap / row.with_gap : 0.0, row.worst, row.shorter,
+              row.proved, row.refuted, row.infeasible, row.minimal, row.none_found,
               row.feasible > 0 ? 1000 * row.first / row.feasible : 0.0, 1000 * row.first_worst, row.seconds,
-              row.wrong);
+              row.processor, row.wrong);
   std::fflush(stdout);
 }
 
@@ -214,9 +203,11 @@ int main(int argument_count, char** arguments) {
               asked.full ? "all instances" : "a fixed sample");
   std::puts(
       "gap: to the best known plan, in per cent; shorter: plans better than that; wrong: against a known "
-      "bound");
-  std::printf("%-17s %4s %8s %7s %7s %7s %9s %7s %6s %8s %8s %8s %6s\n", "set", "n", "mean gap", "worst",
-              "shorter", "proved", "refuted", "minimal", "none", "first ms", "worst ms", "s in all", "wrong");
+      "bound\n"
+      "cpu s: of all threads; twice the seconds where both had a processor to themselves");
+  std::printf("%-17s %4s %8s %7s %7s %7s %9s %7s %6s %8s %8s %8s %8s %6s\n", "set", "n", "mean gap", "worst",
+              "shorter", "proved", "refuted", "minimal", "none", "first ms", "worst ms", "s in all", "cpu s",
+              "wrong");
   int wrong = 0;
   for (const Set& set : sets) {
     if (!asked.sets.empty() && std::find(asked.sets.begin(), asked.sets.end(), set.name) == asked.sets.end())

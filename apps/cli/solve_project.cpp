@@ -5,6 +5,7 @@
 #include <chrono>
 
 #include "adapters/files/json_project.h"
+#include "adapters/files/project_judged.h"
 #include "adapters/files/text_file.h"
 #include "apps/cli/asked.h"
 #include "apps/cli/interrupt.h"
@@ -14,28 +15,12 @@
 #include "apps/cli/solve_limits.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
-#include "core/referee/project.h"
 #include "core/solver/search.h"
 
 namespace dampward::cli {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-// The referee's own picture of the problem.
-std::vector<referee::Violation> judged(const solver::Problem& problem, const solver::Starts& starts) {
-  referee::Project project;
-  for (const solver::Operation& operation : problem.operations) {
-    referee::ProjectOperation& copy = project.operations.emplace_back();
-    copy.duration = operation.duration;
-    for (const solver::Demand& demand : operation.demands)
-      copy.demands.push_back({static_cast<std::size_t>(demand.resource), demand.amount});
-  }
-  for (const solver::Arc& arc : problem.arcs)
-    project.gaps.push_back({static_cast<std::size_t>(arc.from), static_cast<std::size_t>(arc.to), arc.lag});
-  project.capacities.assign(problem.capacities.begin(), problem.capacities.end());
-  return referee::judge_project(project, {starts.begin(), starts.end()});
-}
 
 std::vector<std::string> summary(const solver::Problem& problem, const solver::Outcome& outcome) {
   std::vector<std::string> lines;
@@ -106,7 +91,7 @@ Answer solve_project(const Call& call, files::ProjectFormat read_as) {
 
   Answer answer;
   if (!outcome->starts.empty()) {
-    const auto broken = judged(*problem, outcome->starts);
+    const auto broken = files::judged(*problem, outcome->starts);
     if (!broken.empty())
       return {"",
               "Our own mistake, please report it: the plan breaks a rule, so it is not shown. " +

@@ -53,7 +53,6 @@ class Search {
         [&] { improver_.run(work, keep_going_, outcome_.lower_bound); },
         [&] { prover_.run(work, keep_going_, outcome_.lower_bound); }};
     (options_.executor ? options_.executor : in_turn)(tasks);
-    const Outcome before{Status::unknown, {}, outcome_.lower_bound, {}, 0};
     bool news = false;
     for (const Starts* found : {&improver_.best(), &prover_.best()}) {
       if (found->empty() || (!outcome_.starts.empty() && found->back() >= outcome_.starts.back())) continue;

@@ -1,13 +1,14 @@
 #include <doctest/doctest.h>
 
+#include "adapters/files/project_judged.h"
 #include "core/solver/detail/kernel.h"
 #include "core/solver/temporal.h"
-#include "tests/solver/judged.h"
 #include "tests/solver/tiny.h"
 
 using namespace dampward::solver;
 using namespace dampward::solver::detail;
 using namespace dampward::solver::test;
+using dampward::files::judged;
 
 namespace {
 

@@ -1,11 +1,11 @@
 #include <doctest/doctest.h>
 
+#include "adapters/files/project_judged.h"
 #include "core/solver/detail/block_builder.h"
 #include "core/solver/detail/justifier.h"
 #include "core/solver/detail/neighbourhood.h"
 #include "core/solver/detail/population.h"
 #include "core/solver/temporal.h"
-#include "tests/solver/judged.h"
 #include "tests/solver/tiny.h"
 
 // Whatever finds or betters plans, each of its plans judged by the referee.
@@ -13,6 +13,7 @@
 using namespace dampward::solver;
 using namespace dampward::solver::detail;
 using namespace dampward::solver::test;
+using dampward::files::judged;
 
 namespace {
 

@@ -3,15 +3,16 @@
 #include <atomic>
 #include <thread>
 
+#include "adapters/files/project_judged.h"
 #include "core/solver/bounds.h"
 #include "core/solver/search.h"
 #include "core/solver/temporal.h"
-#include "tests/solver/judged.h"
 #include "tests/solver/shared_data.h"
 #include "tests/solver/tiny.h"
 
 using namespace dampward::solver;
 using namespace dampward::solver::test;
+using dampward::files::judged;
 
 namespace {
 

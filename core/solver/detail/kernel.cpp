@@ -70,6 +70,8 @@ void Kernel::add_resources(const Problem& problem) {
       tables_of_[tasks[k].variable].push_back({table, k});
     is_due_.push_back(1);
     due_.push_back(table);
+    check_is_due_.push_back(1);
+    checks_.emplace_back(problem.capacities[r], tasks);
     tables_.emplace_back(problem.capacities[r], std::move(tasks));
   }
 }
@@ -121,6 +123,7 @@ void Kernel::settle_orders(const Problem& problem, const BlockDistances& distanc
 std::int64_t Kernel::work() const {
   std::int64_t sum = steps_ + gaps_.work() + clauses_.work() + learner_.work();
   for (const TimeTable& table : tables_) sum += table.work();
+  for (const EnergyCheck& check : checks_) sum += check.work();
   return sum;
 }
 
@@ -141,18 +144,29 @@ bool Kernel::propagate() {
       ++steps_;
       for (const auto& [table, task] : tables_of_[entry.view / 2]) {
         tables_[table].note(trail_, task);
+        check_is_due_[table] = 1;
         if (is_due_[table]) continue;
         is_due_[table] = 1;
         due_.push_back(table);
       }
       if (!gaps_.propagate(trail_, entry) || !clauses_.propagate(trail_, entry)) return false;
     }
-    if (due_.empty()) return true;
+    if (due_.empty()) return !from_below_ || check_energy();
     const int table = due_.back();
     due_.pop_back();
     is_due_[table] = 0;
     if (!tables_[table].propagate(trail_)) return false;
   }
+}
+
+// Where all else is still. It lifts nothing, and pays off where time is short: from below.
+bool Kernel::check_energy() {
+  for (std::size_t check = 0; check < checks_.size(); ++check) {
+    if (!check_is_due_[check]) continue;
+    check_is_due_[check] = 0;
+    if (!checks_[check].propagate(trail_)) return false;
+  }
+  return true;
 }
 
 void Kernel::back_to(int level) {
@@ -233,6 +247,7 @@ void Kernel::keep_plan() {
 Kernel::Verdict Kernel::search(std::int64_t allowed, std::optional<int> try_last_by) {
   if (contradiction_) return Verdict::none;
   const std::int64_t work_end = work() + allowed;
+  from_below_ = try_last_by.has_value();
   back_to(0);
   if (!started_) {
     started_ = true;

@@ -9,6 +9,7 @@
 #include "core/solver/detail/activity.h"
 #include "core/solver/detail/clauses.h"
 #include "core/solver/detail/distances.h"
+#include "core/solver/detail/energy_check.h"
 #include "core/solver/detail/gaps.h"
 #include "core/solver/detail/learner.h"
 #include "core/solver/detail/time_table.h"
@@ -62,6 +63,7 @@ class Kernel {
   void add_resources(const Problem& problem);
   void add_orders(const Problem& problem, const std::vector<char>* free);
   bool propagate();
+  bool check_energy();
   bool resolve();
   void restart();
   void back_to(int level);
@@ -83,6 +85,8 @@ class Kernel {
   std::vector<std::vector<Place>> tables_of_;  // by variable
   std::vector<int> due_;                       // tables to be looked at
   std::vector<char> is_due_;
+  std::vector<EnergyCheck> checks_;  // one for each table
+  std::vector<char> check_is_due_;
   struct Order {
     int first, second, variable;  // 1: the first goes before the second
   };
@@ -90,7 +94,7 @@ class Kernel {
   int operations_, last_;
   int head_ = 0;
   bool contradiction_ = false;  // of the facts
-  bool started_ = false, tidy_ = false;
+  bool started_ = false, tidy_ = false, from_below_ = false;
   int least_last_ = 0;
 
   Starts starts_;
