@@ -18,6 +18,7 @@
 
 #include "adapters/files/project_file.h"
 #include "adapters/files/project_judged.h"
+#include "benchmarks/solve_ovens.h"
 #include "core/solver/search.h"
 
 namespace {
@@ -220,6 +221,12 @@ int main(int argument_count, char** arguments) {
     const Row row = measure(*files, bounds_of(data / set.name), asked.full ? 1 : set.every, asked);
     print(set.name, row);
     wrong += row.wrong;
+  }
+  const auto ovens = std::find(asked.sets.begin(), asked.sets.end(), "oven_osp");
+  if (asked.sets.empty() || ovens != asked.sets.end()) {
+    if (const auto files = unpacked(data / "oven_osp", scratch))
+      wrong += bench::ovens::measure(data / "oven_osp", *files, asked.full, asked.seconds,
+                                     asked.threads == 2 ? solver::Executor(side_by_side) : nullptr);
   }
   fs::remove_all(scratch);
   return wrong == 0 ? 0 : 1;
