@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/solver/detail/late_bound.h"
+
 namespace dampward::solver {
 namespace {
 
@@ -13,18 +15,12 @@ struct Share {
   std::int64_t size = 0, capacity = 1;
 };
 
-// A lower bound on the batches that some jobs take: the greatest of ⌈Σ f_k(x)⌉ for k = 1, 2, …: f_k is 1 above 1 - 1/k, 0 below
-// 1/k, x between; f_1 is x. Sums of unlike fractions, so only what is clearly above a whole number is rounded up.
+// A lower bound on the batches that some jobs take: their weakened shares, for the k where they come to most. Sums of unlike
+// fractions, so only what is clearly above a whole number is rounded up.
 class FewestBatches {
  public:
   void add(const Share& job) {
-    const double x = static_cast<double>(job.size) / static_cast<double>(job.capacity);
-    for (int k = 1; k <= thresholds; ++k) {
-      if (k > 1 && job.size * k > job.capacity * (k - 1))
-        sums_[k - 1] += 1;
-      else if (k == 1 || job.size * k >= job.capacity)
-        sums_[k - 1] += x;
-    }
+    for (int k = 1; k <= thresholds; ++k) sums_[k - 1] += detail::weakened_share(job.size, job.capacity, k);
     any_ = true;
   }
   std::int64_t count() const {
@@ -109,6 +105,7 @@ bool always_late(const BatchProblem& problem, const BatchJob& job, int setup) {
 BatchCost batch_lower_bound(const BatchProblem& problem) {
   BatchCost bound;
   std::vector<std::vector<Timed>> families(problem.families);
+  std::vector<int> setups(problem.families, 0);
   for (const BatchJob& job : problem.jobs) {
     int room = 1;
     for (const int m : job.machines) room = std::max(room, problem.machines[m].capacity);
@@ -122,9 +119,14 @@ BatchCost batch_lower_bound(const BatchProblem& problem) {
     bound.run_time += family.run_time;
     bound.setup_cost += cost.first + (family.batches - 1) * cost.any;
     bound.setup_time += time.first + (family.batches - 1) * time.any;
-    for (const BatchJob& job : problem.jobs)
-      bound.late_jobs += job.family == f && always_late(problem, job, time.any);
+    setups[f] = time.any;
   }
+  std::vector<bool> late;
+  for (const BatchJob& job : problem.jobs) {
+    late.push_back(always_late(problem, job, setups[job.family]));
+    bound.late_jobs += late.back();
+  }
+  bound.late_jobs += detail::late_for_lack_of_time(problem, setups, late);
   return bound;
 }
 

@@ -10,7 +10,8 @@ namespace dampward::solver {
 //   (Σ x ≤ 1 implies Σ f(x) ≤ 1); summed over groups of jobs no two of which can share a batch because of their lengths.
 // Set-ups: so many batches of each family, each after the set-up to it that is cheapest (quickest), one of them not after its own
 // family unless a machine starts with that.
-// Late: jobs that are late even if their batch comes first on the machine that has it done soonest.
+// Late: jobs that are late even if their batch comes first on the machine that has it done soonest, and those for which time is
+// short (detail/late_bound.h).
 // Sources: Fekete and Schepers 2001 (dual feasible functions), Uzsoy 1994 (batches cut from jobs in the order of their lengths);
 // from memory.
 BatchCost batch_lower_bound(const BatchProblem& problem);

@@ -40,16 +40,16 @@ void Annealer::run(std::int64_t moves, double temperature, const std::function<b
   for (std::int64_t k = 0; k < moves; ++k) {
     if (k % between_questions == 0 && keep_going && !keep_going()) break;
     if (!random_move(state_, random_)) continue;
+    // What is worse by w is kept with probability exp(-w / temperature).
+    const auto most = static_cast<std::int64_t>(temperature * exponential(random_));
     const std::int64_t before = state_.kept_cost();
-    state_.retime();
-    const std::int64_t worse = state_.cost() - before;
-    // What is worse is kept with probability exp(-worse / temperature).
-    if (worse > 0 && static_cast<double>(worse) > temperature * exponential(random_)) {
+    if (!state_.retime(most) || state_.cost() - before > most) {
       state_.take_back();
       continue;
     }
+    const bool better = state_.cost() < before;
     state_.keep();
-    if (worse < 0) remember();
+    if (better) remember();
   }
 }
 

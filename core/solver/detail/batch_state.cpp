@@ -1,7 +1,6 @@
 #include "core/solver/detail/batch_state.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace dampward::solver::detail {
 
@@ -24,6 +23,7 @@ BatchState::BatchState(const BatchProblem& problem)
       if (job.size <= problem.machines[m].capacity) mask |= std::uint64_t{1} << m;
     }
     machines_of_.push_back(mask);
+    hopeful_.push_back(could_be_on_time(job));
     members_[job.family].push_back(j);
     longest = std::max(longest, job.min_time);
   }
@@ -37,6 +37,17 @@ BatchState::BatchState(const BatchProblem& problem)
   no_place_ = 2 * (std::int64_t{w.late_jobs} + std::int64_t{w.run_time} * longest +
                    2 * (std::int64_t{w.setup_cost} * dearest + std::int64_t{w.setup_time} * slowest)) +
               1;
+}
+
+// Were there no other jobs and no set-ups.
+bool BatchState::could_be_on_time(const BatchJob& job) const {
+  for (const int m : job.machines) {
+    for (const OpenInterval& open : open_[m]) {
+      const int end = std::max(job.release, open.from) + job.min_time;
+      if (end <= open.to && end <= job.due) return true;
+    }
+  }
+  return false;
 }
 
 bool BatchState::fits(int b, int job, int leaving) const {
@@ -81,6 +92,7 @@ void BatchState::touch(int machine, int position) {
 
 void BatchState::measure(Batch& batch) const {
   batch.size = batch.release = batch.length = 0;
+  batch.hopeful = false;
   batch.most_length = batch.earliest_due = std::numeric_limits<int>::max();
   batch.latest_due = std::numeric_limits<int>::min();
   batch.machines = ~std::uint64_t{0};
@@ -92,6 +104,7 @@ void BatchState::measure(Batch& batch) const {
     batch.most_length = std::min(batch.most_length, job.max_time);
     batch.earliest_due = std::min(batch.earliest_due, job.due);
     batch.latest_due = std::max(batch.latest_due, job.due);
+    batch.hopeful = batch.hopeful || hopeful_[j];
     batch.machines &= machines_of_[j];
   }
 }
@@ -198,66 +211,6 @@ void BatchState::swap(int b, int c) {
   // The later one first, so that the earlier position still holds.
   place(c, m, p);
   place(b, n, q);
-}
-
-std::int64_t BatchState::batch_cost(const Batch& batch, int before, int end) const {
-  const BatchWeights& w = problem_.weights;
-  if (end == never) return no_place_ * static_cast<std::int64_t>(batch.jobs.size());
-  std::int64_t cost = std::int64_t{w.run_time} * batch.length +
-                      std::int64_t{w.setup_cost} * problem_.setup_costs[before][batch.family] +
-                      std::int64_t{w.setup_time} * problem_.setup_times[before][batch.family];
-  if (end > batch.latest_due) return cost + w.late_jobs * static_cast<std::int64_t>(batch.jobs.size());
-  if (end <= batch.earliest_due) return cost;
-  for (const int job : batch.jobs) cost += end > problem_.jobs[job].due ? w.late_jobs : 0;
-  return cost;
-}
-
-void BatchState::retime(const Touched& touched) {
-  const auto& order = order_[touched.machine];
-  const auto& open = open_[touched.machine];
-  const int last_interval = static_cast<int>(open.size());
-  int before = problem_.machines[touched.machine].initial_family, free = 0, interval = 0;
-  if (touched.first > 0) {
-    const Batch& ahead = batches_[order[touched.first - 1]];
-    before = ahead.family;
-    free = ahead.end;
-    interval = ahead.interval;
-  }
-  for (int k = touched.first; k < static_cast<int>(order.size()); ++k) {
-    Batch& batch = batches_[order[k]];
-    const int setup = problem_.setup_times[before][batch.family];
-    int end = never;
-    if (free != never) {
-      for (; interval < last_interval; ++interval) {
-#ifdef SETUP_OUT
-        const int start = std::max({batch.release, free + setup, open[interval].from});
-#else
-        const int start = std::max(batch.release, std::max(free, open[interval].from) + setup);
-#endif
-        if (start + batch.length <= open[interval].to) {
-          end = start + batch.length;
-          break;
-        }
-      }
-    }
-    const bool same_end = end == batch.end;
-    const std::int64_t cost = batch_cost(batch, before, end);
-    if (!same_end || cost != batch.cost || interval != batch.interval) {
-      timing_.push_back({order[k], batch.end, batch.interval, batch.cost});
-      cost_ += cost - batch.cost;
-      without_place_ += (end == never) - (batch.end == never);
-      batch.end = end;
-      batch.cost = cost;
-      batch.interval = interval;
-    }
-    if (same_end && k >= touched.last) return;
-    before = batch.family;
-    free = end;
-  }
-}
-
-void BatchState::retime() {
-  for (const Touched& it : touched_) retime(it);
 }
 
 void BatchState::keep() {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <limits>
 #include <vector>
 
 #include "core/solver/batches.h"
@@ -17,6 +18,7 @@ class BatchState {
     int family = 0, size = 0, release = 0;
     int length = 0, most_length = 0;       // the longest min_time and the shortest max_time of its jobs
     int earliest_due = 0, latest_due = 0;  // of its jobs
+    bool hopeful = false;                  // some of them could be on time
     std::uint64_t machines = 0;            // where all of its jobs may go, a bit each
     std::vector<int> jobs;
     int end = 0;            // never: it has no place
@@ -51,7 +53,8 @@ class BatchState {
   void exchange(int job, int other);             // two jobs change batches
   void place(int b, int machine, int position);  // moves a batch; position counts without it
   void swap(int b, int c);                       // two batches change places
-  void retime();
+  // False: it stopped early, since the cost would have grown by more than `most`; then only `take_back` may follow.
+  bool retime(std::int64_t most = std::numeric_limits<std::int64_t>::max());
   void keep();
   void take_back();
 
@@ -69,10 +72,14 @@ class BatchState {
     int b, end, interval;
     std::int64_t cost;
   };
+  // Positions of a machine whose batches, or those ahead of them, have changed; `last` may lie beyond the end.
   struct Touched {
     int machine, first, last;
+    int next = 0;          // to be retimed
+    bool earlier = false;  // what is there begins earlier than it did
   };
 
+  bool could_be_on_time(const BatchJob& job) const;
   int unused();
   void touch(int machine, int position);
   void insert(int b, int machine, int position);
@@ -81,12 +88,14 @@ class BatchState {
   void remove(int b, int job);
   void trade(int job, int other);
   void measure(Batch& batch) const;
-  void retime(const Touched& touched);
+  void retime(Touched& touched, bool to_the_end);
+  bool may_gain(const Touched& touched) const;
   std::int64_t batch_cost(const Batch& batch, int before, int end) const;
 
   const BatchProblem& problem_;
   std::vector<std::vector<OpenInterval>> open_;  // not empty ones
   std::vector<std::uint64_t> machines_of_;
+  std::vector<bool> hopeful_;  // jobs that could be on time
   std::vector<std::vector<int>> members_;
   std::vector<Batch> batches_;
   std::vector<int> unused_;
