@@ -11,8 +11,8 @@
 #include <string>
 #include <vector>
 
+#include "adapters/files/batches_judged.h"
 #include "adapters/files/oven_set_file.h"
-#include "core/referee/batches.h"
 #include "core/solver/batch_search.h"
 
 // The oven part of bench_solve: plans for ../shared/data/scheduling/oven_osp against the published costs of annealing with one and
@@ -58,30 +58,6 @@ inline std::vector<Known> known_of(const fs::path& bounds) {
   return all;
 }
 
-inline referee::BatchVerdict judged(const solver::BatchProblem& problem, const solver::BatchPlan& plan) {
-  const solver::BatchWeights& w = problem.weights;
-  referee::BatchCase copy{{}, {}, {}, {}, w.run_time, w.late_jobs, w.setup_cost, w.setup_time};
-  for (const auto& row : problem.setup_times) copy.setup_times.emplace_back(row.begin(), row.end());
-  for (const auto& row : problem.setup_costs) copy.setup_costs.emplace_back(row.begin(), row.end());
-  for (const auto& it : problem.machines) {
-    copy.machines.push_back({it.capacity, static_cast<std::size_t>(it.initial_family), {}});
-    for (const auto& open : it.open) copy.machines.back().open.push_back({open.from, open.to});
-  }
-  for (const auto& it : problem.jobs)
-    copy.jobs.push_back({static_cast<std::size_t>(it.family),
-                         it.size,
-                         it.release,
-                         it.due,
-                         it.min_time,
-                         it.max_time,
-                         {it.machines.begin(), it.machines.end()}});
-  std::vector<referee::BatchRun> runs;
-  for (const auto& it : plan)
-    runs.push_back(
-        {static_cast<std::size_t>(it.machine), it.start, it.length, {it.jobs.begin(), it.jobs.end()}});
-  return referee::judge_batches(copy, runs);
-}
-
 struct Row {
   int instances = 0, over_short = 0, over_long = 0, under_best = 0, proved = 0, none = 0, wrong = 0;
   double cost = 0, short_annealing = 0, long_annealing = 0, best = 0, gap = 0, first = 0, seconds = 0;
@@ -97,7 +73,7 @@ inline void count(const Known& known, const solver::BatchProblem& problem,
   if (outcome.plan.empty()) return;
   const double cost = static_cast<double>(outcome.objective) / known.normalization;
   const double bound = static_cast<double>(outcome.least_objective) / known.normalization;
-  const referee::BatchVerdict verdict = judged(problem, outcome.plan);
+  const referee::BatchVerdict verdict = files::judged(problem, outcome.plan);
   // best_integer_lb holds up to the rounding of the programs it comes from, and theirs is 1e-4 of the cost.
   row.wrong += !verdict.broken.empty() || verdict.weighted != outcome.objective ||
                bound > known.best + rounding || cost < known.least / known.normalization * (1 - 1e-4);

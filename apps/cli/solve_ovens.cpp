@@ -4,6 +4,7 @@
 
 #include <chrono>
 
+#include "adapters/files/batches_judged.h"
 #include "adapters/files/json_ovens.h"
 #include "adapters/files/oven_set_file.h"
 #include "adapters/files/text_file.h"
@@ -15,46 +16,12 @@
 #include "apps/cli/solve_limits.h"
 #include "apps/cli/verbs.h"
 #include "core/base/format.h"
-#include "core/referee/batches.h"
 #include "core/solver/batch_search.h"
 
 namespace dampward::cli {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-// The referee's own picture of the problem and the plan.
-referee::BatchVerdict judged(const solver::BatchProblem& problem, const solver::BatchPlan& plan) {
-  referee::BatchCase copy;
-  for (const auto& row : problem.setup_times) copy.setup_times.emplace_back(row.begin(), row.end());
-  for (const auto& row : problem.setup_costs) copy.setup_costs.emplace_back(row.begin(), row.end());
-  for (const solver::BatchMachine& machine : problem.machines) {
-    referee::BatchSite& site = copy.machines.emplace_back();
-    site.capacity = machine.capacity;
-    site.initial_family = static_cast<std::size_t>(machine.initial_family);
-    for (const solver::OpenInterval& open : machine.open) site.open.push_back({open.from, open.to});
-  }
-  for (const solver::BatchJob& job : problem.jobs)
-    copy.jobs.push_back({static_cast<std::size_t>(job.family),
-                         job.size,
-                         job.release,
-                         job.due,
-                         job.min_time,
-                         job.max_time,
-                         {job.machines.begin(), job.machines.end()}});
-  const solver::BatchWeights& w = problem.weights;
-  copy.run_time_weight = w.run_time;
-  copy.late_weight = w.late_jobs;
-  copy.setup_cost_weight = w.setup_cost;
-  copy.setup_time_weight = w.setup_time;
-  std::vector<referee::BatchRun> runs;
-  for (const solver::PlannedBatch& batch : plan)
-    runs.push_back({static_cast<std::size_t>(batch.machine),
-                    batch.start,
-                    batch.length,
-                    {batch.jobs.begin(), batch.jobs.end()}});
-  return referee::judge_batches(copy, runs);
-}
 
 std::string jobs_of(const solver::PlannedBatch& batch) {
   std::string text;
@@ -112,7 +79,7 @@ Answer solve_ovens(const Call& call) {
   if (!outcome) return faulty(call, outcome.problems());
 
   if (!outcome->plan.empty()) {
-    const referee::BatchVerdict verdict = judged(*problem, outcome->plan);
+    const referee::BatchVerdict verdict = files::judged(*problem, outcome->plan);
     if (!verdict.broken.empty() || verdict.weighted != outcome->objective)
       return {
           "",

@@ -5,7 +5,7 @@
 #include <optional>
 #include <random>
 
-#include "core/referee/batches.h"
+#include "adapters/files/batches_judged.h"
 #include "core/solver/batches.h"
 
 namespace dampward::solver::test {
@@ -54,55 +54,14 @@ inline BatchProblem tiny_batches(std::uint32_t seed) {
   return problem;
 }
 
-// The same in the referee's own words.
-inline referee::BatchCase as_case(const BatchProblem& problem) {
-  referee::BatchCase copy;
-  for (const auto& row : problem.setup_times) copy.setup_times.emplace_back(row.begin(), row.end());
-  for (const auto& row : problem.setup_costs) copy.setup_costs.emplace_back(row.begin(), row.end());
-  for (const BatchMachine& machine : problem.machines) {
-    auto& site = copy.machines.emplace_back();
-    site.capacity = machine.capacity;
-    site.initial_family = static_cast<std::size_t>(machine.initial_family);
-    for (const OpenInterval& open : machine.open) site.open.push_back({open.from, open.to});
-  }
-  for (const BatchJob& job : problem.jobs) {
-    copy.jobs.push_back({static_cast<std::size_t>(job.family),
-                         job.size,
-                         job.release,
-                         job.due,
-                         job.min_time,
-                         job.max_time,
-                         {job.machines.begin(), job.machines.end()}});
-  }
-  copy.run_time_weight = problem.weights.run_time;
-  copy.late_weight = problem.weights.late_jobs;
-  copy.setup_cost_weight = problem.weights.setup_cost;
-  copy.setup_time_weight = problem.weights.setup_time;
-  return copy;
-}
-
-inline std::vector<referee::BatchRun> as_runs(const BatchPlan& plan) {
-  std::vector<referee::BatchRun> runs;
-  for (const PlannedBatch& batch : plan)
-    runs.push_back({static_cast<std::size_t>(batch.machine),
-                    batch.start,
-                    batch.length,
-                    {batch.jobs.begin(), batch.jobs.end()}});
-  return runs;
-}
-
-inline referee::BatchVerdict judged(const BatchProblem& problem, const BatchPlan& plan) {
-  return referee::judge_batches(as_case(problem), as_runs(plan));
-}
+using files::judged;
 
 // The least weighted cost by trying all: jobs into groups in every way, groups onto machines in every order, each batch at the
 // first minute that the referee lets it have and as short as its jobs allow (a longer or later one never costs less). None: no
 // plan within the intervals.
 class EveryBatching {
  public:
-  explicit EveryBatching(const BatchProblem& problem) : problem_(problem), case_(as_case(problem)) {
-    group(0);
-  }
+  explicit EveryBatching(const BatchProblem& problem) : problem_(problem) { group(0); }
   std::optional<std::int64_t> best() const { return best_; }
 
  private:
@@ -126,7 +85,7 @@ class EveryBatching {
   // Appends each group that is left to the end of each machine.
   void order(const BatchPlan& plan) {
     if (plan.size() == groups_.size()) {
-      const auto verdict = referee::judge_batches(case_, as_runs(plan));
+      const auto verdict = judged(problem_, plan);
       if (verdict.broken.empty() && (!best_ || verdict.weighted < *best_)) best_ = verdict.weighted;
       return;
     }
@@ -169,7 +128,6 @@ class EveryBatching {
   }
 
   const BatchProblem& problem_;
-  referee::BatchCase case_;
   std::vector<std::vector<int>> groups_;
   std::vector<bool> left_;
   std::optional<std::int64_t> best_;
