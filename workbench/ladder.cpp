@@ -201,7 +201,9 @@ void add_ladders(Plan& plan, const Workshop& workshop, const records::RecordStor
   if (plan.refused.empty()) return;
   const Plan as_is = plan;
   const bool short_queue = plan.queued <= limits.whole_queue;
-  Trial trial(records, options, with, limits, short_queue);
+  PlanOptions trials = options;
+  trials.effort = 0;  // asked is only who gets in
+  Trial trial(records, trials, with, limits, short_queue);
   Climb climb(as_is, workshop.shop.costs, limits, trial);
   std::vector<const Refusal*> climbed;
   for (Refusal& refusal : plan.refused) {

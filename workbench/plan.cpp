@@ -72,11 +72,15 @@ struct Timetable {
 };
 
 // Drafts and times; a load that finds no time is halved and everything is timed again.
-Timetable timetable(Drafts drafts, const DraftingTable& table, Instant from, const PlanOptions& options) {
+Timetable timetable(Drafts drafts, const DraftingTable& table, Instant from, const PlanOptions& options,
+                    std::int64_t effort) {
+  line::PlanOptions search;
+  search.keep_going = options.keep_going;
+  search.effort = effort;
   for (;;) {
     options.progress(format("timetable of {} units in {} loads", drafts.units.size(), drafts.loads.size()));
     line::Problem problem = shop_line(drafts.units, drafts.loads, table.workshop.shop, table.paint, from);
-    auto answer = line::plan(problem, {options.keep_going});
+    auto answer = line::plan(problem, search);
     DAMPWARD_PROMISE(answer.ok(), "a shop that was read makes a sound timetable problem");
     if (!answer->unplaced.empty() && options.keep_going()) {
       Halving halving = halve_unplaced(drafts, *answer, table);
@@ -94,11 +98,17 @@ Timetable timetable_in_good_air(QueuedUnits baked, QueuedUnits cold, const Draft
                                 const WallClock& clock, const PlanOptions& options) {
   std::vector<Refusal> refused;
   for (;;) {
-    Timetable timed = timetable(draft_all(baked, cold, table), table, from, options);
-    options.progress("working out the air of the timetable");
-    const PlanScenes scenes =
-        scenes_of(timed.drafts.units, timed.drafts.loads, timed.answer, table.paint, table.workshop);
-    timed.air = air_of(scenes, timed.problem, table.paint, table.workshop, from, clock);
+    const auto timed_with = [&](std::int64_t effort) {
+      Timetable timed = timetable(draft_all(baked, cold, table), table, from, options, effort);
+      options.progress("working out the air of the timetable");
+      const PlanScenes scenes =
+          scenes_of(timed.drafts.units, timed.drafts.loads, timed.answer, table.paint, table.workshop);
+      timed.air = air_of(scenes, timed.problem, table.paint, table.workshop, from, clock);
+      return timed;
+    };
+    Timetable timed = timed_with(options.effort);
+    // A closer timetable may crowd the air; nobody is refused for that.
+    if (!timed.air.refused.empty() && options.effort > 0) timed = timed_with(0);
     std::size_t units = baked.size() + cold.size();
     for (Refusal& refusal : timed.air.refused) {
       for (QueuedUnits* all : {&baked, &cold}) {
@@ -167,7 +177,10 @@ Result<Timetable> timetable_on(Happened& happened, const Timetable& before, cons
     line::Problem problem =
         shop_line(happened.drafts.units, happened.drafts.loads, table.workshop.shop, table.paint, from, now);
     fix_happened(problem, happened, history, table.workshop.shop, before.answer, from, now);
-    auto answer = line::plan(problem, {options.keep_going});
+    line::PlanOptions search;
+    search.keep_going = options.keep_going;
+    search.earlier = &before.answer;
+    auto answer = line::plan(problem, search);
     if (!answer) {
       Problems problems = answer.problems();
       for (Problem& wrong : problems) wrong.place = {"log.jsonl"};
@@ -262,6 +275,9 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.cautions = cautions_for(plan.units, workshop.hazards);
   plan.problem = timed.problem;
   plan.answer = timed.answer;
+  plan.objective = line::objective_of(timed.problem, timed.answer);
+  plan.at_best = line::at_best(timed.problem);
+
   plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop, plan);
 }
 

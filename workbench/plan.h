@@ -13,6 +13,7 @@
 #include "core/equipment/kind.h"
 #include "core/hazards/hazard.h"
 #include "core/line/answer.h"
+#include "core/line/objective.h"
 #include "core/line/problem.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/range.h"
@@ -308,10 +309,12 @@ struct Plan {
   std::vector<Caution> cautions;
   std::vector<std::string> warnings;  // tight, doubtful or in disagreement; each a sentence
   line::Problem problem;              // what the timetable had to keep, and
-  line::Answer answer;                // where it put everything
-  std::optional<Instant> at;          // planned on from what happened until then; none: the log is not asked
-  std::vector<MovedStep> moved;       // against the plan without the log; empty without `at`
-  std::vector<Rework> rework;         // for every setback in the log; empty without `at`
+  line::Answer answer;
+  line::Objective objective,
+      at_best;  // how good it is, and what no timetable of these units could be below                // where it put everything
+  std::optional<Instant> at;     // planned on from what happened until then; none: the log is not asked
+  std::vector<MovedStep> moved;  // against the plan without the log; empty without `at`
+  std::vector<Rework> rework;    // for every setback in the log; empty without `at`
 
   // Of a station, an oven or a person; the id itself where it has none.
   std::string name_of(const std::string& id) const {
@@ -326,6 +329,9 @@ struct PlanOptions {
   std::optional<Instant> at;
   std::function<bool()> keep_going = [] { return true; };  // false: stop as soon as it is safe to
   std::function<void(const std::string&)> progress = [](const std::string&) {};
+  // Operations placed in looking for a better timetable than the first (line::PlanOptions). With `at`, for the plan that the day
+  // began with: what is planned on keeps its order, so that what has not gone wrong stays where it was.
+  std::int64_t effort = 0;
 };
 
 // The treatment plan for everything in the queue. The same workshop, records and options give the same plan.

@@ -7,6 +7,7 @@
 #include "adapters/files/detail/json_window.h"
 #include "adapters/files/json_documents.h"
 #include "adapters/files/json_values.h"
+#include "core/line/calendar.h"
 #include "workbench/plan.h"
 
 namespace dampward::files {
@@ -245,6 +246,12 @@ Json person_json(const workbench::PersonAir& person, const Plan& plan) {
   return json;
 }
 
+Json objective_json(const line::Objective& objective, const Plan& plan) {
+  return {{"weighted_lateness_min", objective.lateness},
+          {"finish_at", iso_text(line::instant_of(objective.finish, plan.from), plan.clock)},
+          {"ovens_h", rounded(static_cast<double>(objective.ovens) / 60, 2)}};
+}
+
 }  // namespace
 
 std::string plan_json(const Plan& plan, const Problems& suspicions,
@@ -267,6 +274,8 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
   }
   for (const auto& person : plan.people) people.push_back(person_json(person, plan));
   for (const auto& unit : plan.units) treated.push_back(unit_json(unit, plan));
+  Json objective = objective_json(plan.objective, plan);
+  objective["hand_overs"] = plan.objective.hand_overs;
   Json json = {{"verb", "plan"},
                {"shop", plan.shop},
                {"from", iso_text(plan.from, plan.clock)},
@@ -275,6 +284,9 @@ std::string plan_json(const Plan& plan, const Problems& suspicions,
                {"oven_loads", plan.loads.size()},
                {"refused", refused},
                {"late", late_json(plan)},
+               {"objective", objective},
+               {"at_best", objective_json(plan.at_best, plan)},
+
                {"air",
                 {{"temperature_c", celsius(plan.air.temperature)},
                  {"humidity_pct", rounded(plan.air.humidity.percent(), 1)},

@@ -270,6 +270,7 @@ std::vector<std::string> head(const Plan& plan, const UnitText& units, std::size
                width, 2)) {
     lines.push_back(line);
   }
+
   return lines;
 }
 

@@ -3,6 +3,7 @@
 #include "adapters/files/json_documents.h"
 #include "adapters/files/shop_folder.h"
 #include "adapters/files/what_if.h"
+#include "apps/cli/asked.h"
 #include "apps/cli/interrupt.h"
 #include "apps/cli/judged.h"
 #include "apps/cli/pictures.h"
@@ -18,6 +19,8 @@
 
 namespace dampward::cli {
 namespace {
+
+constexpr int most_effort = 1'000'000'000;
 
 Problem not_a_time(const std::string& written) {
   return {{"command line"},
@@ -93,7 +96,10 @@ std::optional<Answer> put_out(const Call& call, const workbench::Plan& plan, con
 }  // namespace
 
 Answer plan(const Call& call) {
+  Asked asked(call);
   workbench::PlanOptions options;
+  options.effort = asked.whole("work-limit", 0, most_effort).value_or(0);
+  if (!asked.problems().empty()) return faulty(call, asked.problems());
   options.keep_going = [] { return !interrupted(); };
   Progress progress(screen_of(STDERR_FILENO));
   options.progress = [&](const std::string& what) { progress.say(what); };

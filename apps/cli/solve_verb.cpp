@@ -43,14 +43,17 @@ Answer solve(const Call& call) {
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   if (word ? *word == "ovens" : files::names_oven_set(call.problem)) return solve_ovens(call);
   if (const auto read_as = format_of(word.value_or(""), call.problem)) return solve_project(call, *read_as);
-  asked.out_of_place({"time-limit", "work-limit", "threads", "seed"},
-                     "belongs to a .sch, .sm or .dzn problem");
+  line::PlanOptions options;
+  options.keep_going = [] { return !interrupted(); };
+  options.effort = asked.whole("work-limit", 0, 1'000'000'000).value_or(0);
+  options.seed = static_cast<std::uint64_t>(asked.whole("seed", 0, 1'000'000'000).value_or(1));
+  asked.out_of_place({"time-limit", "threads"}, "belongs to a .sch, .sm or .dzn problem");
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   const auto text = files::read_text(call.problem, call.problem);
   if (!text) return faulty(call, text.problems());
   const auto problem = files::read_problem(*text, call.problem);
   if (!problem) return faulty(call, problem.problems());
-  const auto solved = line::plan(*problem, {[] { return !interrupted(); }});
+  const auto solved = line::plan(*problem, options);
   if (!solved) return faulty(call, solved.problems());
   const TimetableTexts texts = texts_of(*problem, *solved);
   if (const auto broken = broken_timetable(call, texts)) return *broken;

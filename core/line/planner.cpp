@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/line/detail/better_order.h"
 #include "core/line/detail/one_plan.h"
 
 namespace dampward::line {
@@ -48,12 +49,10 @@ Answer with_unplaced_ahead(const Problem& problem, const PlanOptions& options, A
   return best;
 }
 
-}  // namespace
-
-Result<Answer> plan(const Problem& problem, const PlanOptions& options) {
-  Problems found = faults(problem);
-  if (!found.empty()) return found;
-  OnePlan first = one_plan(problem, options);
+Answer first_plan(const Problem& problem, const PlanOptions& options) {
+  std::vector<std::string> ahead;
+  if (options.earlier != nullptr) ahead = detail::order_of(problem, options.earlier->order);
+  OnePlan first = one_plan(problem, options, {ahead, 0, false});
   if (first.stopped || problem.operations.size() > few_operations) return first.answer;
   Answer best = with_unplaced_ahead(problem, options, std::move(first.answer));
   if (!some_may_fit(best)) return best;
@@ -61,6 +60,17 @@ Result<Answer> plan(const Problem& problem, const PlanOptions& options) {
   const OnePlan waiting = one_plan(problem, options, {{}, 0, true});
   const bool better = !waiting.stopped && waiting.answer.unplaced.size() < best.unplaced.size();
   return better ? waiting.answer : best;
+}
+
+}  // namespace
+
+Result<Answer> plan(const Problem& problem, const PlanOptions& options) {
+  Problems found = faults(problem);
+  if (!found.empty()) return found;
+  Answer best = first_plan(problem, options);
+  best.order = detail::order_of(
+      problem, options.earlier != nullptr ? options.earlier->order : std::vector<std::string>{});
+  return options.effort > 0 ? detail::better_order(problem, options, std::move(best)) : best;
 }
 
 }  // namespace dampward::line

@@ -5,6 +5,7 @@
 #include <random>
 
 #include "checker.h"
+#include "core/line/objective.h"
 #include "core/line/planner.h"
 
 // Every start and every choice of people on tiny shops, against the planner.
@@ -124,6 +125,8 @@ TEST_CASE(
       continue;
     }
     ++feasible;
+    CHECK(at_best(it.problem).finish <= *optimum);
+
     CHECK_MESSAGE(answer->unplaced.empty(), "seed ", seed, " has a plan and none was found");
     if (!answer->unplaced.empty()) continue;
     CHECK(answer->finish >= *optimum);

@@ -50,6 +50,7 @@ struct Happening {
   Result<Plan> on(Instant at) const {
     PlanOptions options;
     options.at = at;
+    options.effort = 0;  // the minutes below are of the first plan
     return make_plan(demo_workshop(), records, options);
   }
 };

@@ -30,6 +30,8 @@ void declare_plan(CLI::App& app, Call& call) {
                    "show what a change would move, e.g. \"ovens.locker.lamps=3\"; several allowed")
       ->type_name("PATH=VALUE")
       ->allow_extra_args(false);
+  ask(*plan, call, "work-limit", "N",
+      "operations placed in looking for a better timetable, e.g. 100000 (default: 0, the first there is)");
   plan->add_option("--out", call.out, "write sheets for the ovens, calendars and CSV into that folder")
       ->type_name("PLACE");
   plan->add_option("--paper", call.paper, "a4 (default) or letter")->type_name("a4|letter");

@@ -34,7 +34,13 @@ int shuffled(int turn, int op) {
 }  // namespace
 
 std::optional<Unplaced> BlockPlacer::place(const std::vector<int>& ops) {
-  const auto failure = try_ovens(ops);
+  keeps_ = true;
+  auto failure = try_ovens(ops);
+  const bool held = std::any_of(ops.begin(), ops.end(), [&](int op) { return model_.kept[at(op)] > 0; });
+  if (failure && held && !stopped_) {
+    keeps_ = false;
+    failure = try_ovens(ops);
+  }
   if (!failure) return std::nullopt;
   return told(*failure);
 }
@@ -135,7 +141,8 @@ std::optional<BlockPlacer::Failure> BlockPlacer::try_orders(const std::vector<in
 std::optional<BlockPlacer::Failure> BlockPlacer::try_order(const std::vector<int>& order) {
   if (floor_from_.empty()) floor_from_.assign(model_.ops.size(), 0);
   std::map<int, std::size_t> place_in_order;
-  for (std::size_t i = 0; i < order.size(); ++i) place_in_order[order[i]] = i, floor_from_[at(order[i])] = 0;
+  for (std::size_t i = 0; i < order.size(); ++i)
+    place_in_order[order[i]] = i, floor_from_[at(order[i])] = keeps_ ? model_.kept[at(order[i])] : 0;
   std::map<int, int> moves_of;
   std::map<int, Failure> missed;  // by operation: the longest gap it missed, and
   std::map<int, int> misses;      // how often

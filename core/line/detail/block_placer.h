@@ -49,6 +49,7 @@ class BlockPlacer {
   std::vector<int> pull_;
   std::vector<Minute> floor_from_;  // by operation: no sooner than this (raised while a block is tried)
   bool stopped_ = false;
+  bool keeps_ = true;  // where an earlier plan had them, at the soonest
   int shuffled_orders_ = 0;
 };
 

@@ -1,6 +1,7 @@
 #include "core/line/detail/model.h"
 
 #include <algorithm>
+#include <map>
 #include <numeric>
 #include <set>
 #include <string_view>
@@ -53,6 +54,7 @@ Model::Model(const Problem& given) : problem(given) {
   ovens = by_id(given.ovens);
   capacities = by_id(given.capacities);
   unit_ops.resize(units.size());
+  kept.assign(given.operations.size(), 0);
   read_operations();
   read_loads();
   read_fixed();
@@ -208,6 +210,15 @@ void Model::put_ahead(const std::vector<std::string>& first) {
     const auto it = std::find(first.begin(), first.end(), units[i]->id);
     if (it != first.end())
       rank[i] = static_cast<int>(it - first.end());  // below nought, where no other rank is
+  }
+}
+
+void Model::keep(const std::vector<Placement>& placements) {
+  std::map<std::string_view, Minute> starts;
+  for (const Placement& placement : placements) starts[placement.operation] = placement.start;
+  for (std::size_t i = 0; i < ops.size(); ++i) {
+    const auto stood = starts.find(ops[i].as_given->id);
+    if (stood != starts.end()) kept[i] = stood->second;
   }
 }
 

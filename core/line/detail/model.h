@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/line/problem.h"
+#include "core/line/answer.h"
 
 namespace dampward::line::detail {
 
@@ -69,9 +69,12 @@ struct Model {
   std::vector<std::string> skills;
   std::vector<int> rank;  // of each unit: 0 goes first (begun, due minute, priority, weight, id)
   std::vector<std::vector<int>> unit_ops;
+  std::vector<Minute> kept;  // by operation: where it stood in an earlier plan; nought: nowhere
 
   // These units go first, in this order, whatever their urgency.
   void put_ahead(const std::vector<std::string>& units);
+  // Nothing shall start sooner than it does there.
+  void keep(const std::vector<Placement>& placements);
   // The number of the operation with this id. Promise of the caller: there is one.
   int operation(std::string_view id) const;
   // What an arc is called in a reason.

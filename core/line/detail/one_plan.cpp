@@ -30,6 +30,7 @@ class Planner {
         floor_(model_),
         placer_(model_, floor_, options_.keep_going) {
     model_.put_ahead(manner.ahead);
+    if (options.earlier != nullptr) model_.keep(options.earlier->placements);
     placer_.try_more_orders(manner.more_orders);
   }
 
