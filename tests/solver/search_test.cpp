@@ -132,6 +132,19 @@ TEST_CASE("a ring of gaps is refuted before any search, arc by arc") {
   CHECK(outcome->conflict->minimal);
 }
 
+TEST_CASE("what must come before the first operation makes a plan impossible, since that one starts at 0") {
+  Problem problem;
+  problem.capacities = {1};
+  problem.operations = {{0, {}}, {2, {{0, 1}}}, {0, {}}};
+  problem.arcs = {{1, 0, 3}, {1, 2, 2}};
+  const auto outcome = solve(problem);
+  REQUIRE(outcome.ok());
+  CHECK(outcome->status == Status::infeasible);
+  REQUIRE(outcome->conflict);
+  CHECK(outcome->conflict->arcs == std::vector<int>{0});
+  CHECK(outcome->conflict->resources.empty());
+}
+
 TEST_CASE("a problem with faults is refused, with the faults") {
   Problem problem;
   problem.operations.resize(2);
