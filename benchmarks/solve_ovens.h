@@ -76,7 +76,8 @@ inline void count(const Known& known, const solver::BatchProblem& problem,
   const referee::BatchVerdict verdict = files::judged(problem, outcome.plan);
   // best_integer_lb holds up to the rounding of the programs it comes from, and theirs is 1e-4 of the cost.
   row.wrong += !verdict.broken.empty() || verdict.weighted != outcome.objective ||
-               bound > known.best + rounding || cost < known.least / known.normalization * (1 - 1e-4);
+               bound > known.best + rounding || outcome.least_objective > outcome.objective ||
+               cost < known.least / known.normalization * (1 - 1e-4);
   row.cost += cost;
   row.short_annealing += known.short_annealing;
   row.long_annealing += known.long_annealing;

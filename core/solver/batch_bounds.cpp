@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "core/solver/detail/late_bound.h"
+#include "core/solver/detail/on_time.h"
 
 namespace dampward::solver {
 namespace {
@@ -102,7 +103,7 @@ bool always_late(const BatchProblem& problem, const BatchJob& job, int setup) {
 
 }  // namespace
 
-BatchCost batch_lower_bound(const BatchProblem& problem) {
+BatchCost batch_lower_bound(const BatchProblem& problem, const std::function<bool()>& keep_going) {
   BatchCost bound;
   std::vector<std::vector<Timed>> families(problem.families);
   std::vector<int> setups(problem.families, 0);
@@ -122,11 +123,15 @@ BatchCost batch_lower_bound(const BatchProblem& problem) {
     setups[f] = time.any;
   }
   std::vector<bool> late;
-  for (const BatchJob& job : problem.jobs) {
-    late.push_back(always_late(problem, job, setups[job.family]));
+  std::vector<int> open;
+  for (int j = 0; j < problem.size(); ++j) {
+    late.push_back(always_late(problem, problem.jobs[j], setups[problem.jobs[j].family]));
     bound.late_jobs += late.back();
+    if (!late.back()) open.push_back(j);
   }
-  bound.late_jobs += detail::late_for_lack_of_time(problem, setups, late);
+  bound.late_jobs +=
+      std::max(detail::late_for_lack_of_time(problem, setups, late),
+               static_cast<std::int64_t>(open.size()) - detail::most_on_time(problem, open, keep_going));
   return bound;
 }
 

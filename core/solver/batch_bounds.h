@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+
 #include "core/solver/batches.h"
 
 namespace dampward::solver {
@@ -11,9 +13,9 @@ namespace dampward::solver {
 // Set-ups: so many batches of each family, each after the set-up to it that is cheapest (quickest), one of them not after its own
 // family unless a machine starts with that.
 // Late: jobs that are late even if their batch comes first on the machine that has it done soonest, and those for which time is
-// short (detail/late_bound.h).
+// short (detail/late_bound.h, detail/on_time.h). That takes up to a second or so; `keep_going`, if any, may end it early.
 // Sources: Fekete and Schepers 2001 (dual feasible functions), Uzsoy 1994 (batches cut from jobs in the order of their lengths);
 // from memory.
-BatchCost batch_lower_bound(const BatchProblem& problem);
+BatchCost batch_lower_bound(const BatchProblem& problem, const std::function<bool()>& keep_going = {});
 
 }  // namespace dampward::solver

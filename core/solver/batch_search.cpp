@@ -72,16 +72,15 @@ class Search {
   Search(const BatchProblem& problem, const BatchSearchOptions& options)
       : problem_(problem),
         options_(options),
-        chains_{Annealer(problem, 2 * options.seed), Annealer(problem, 2 * options.seed + 1)} {
-    outcome_.lower_bound = batch_lower_bound(problem);
-    outcome_.least_objective = weighted(problem.weights, outcome_.lower_bound);
-  }
+        chains_{Annealer(problem, 2 * options.seed), Annealer(problem, 2 * options.seed + 1)} {}
 
   BatchOutcome run() {
     detail::BatchState first(problem_);
     detail::build(first);
     for (Annealer& chain : chains_) chain.load(first.plan());
     take_best();
+    outcome_.lower_bound = batch_lower_bound(problem_, options_.keep_going);
+    outcome_.least_objective = weighted(problem_.weights, outcome_.lower_bound);
     const Heat heat = heat_of(problem_, outcome_.lower_bound.late_jobs == problem_.size());
     int round = 0;
     while (!done()) {

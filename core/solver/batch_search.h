@@ -22,7 +22,7 @@ struct BatchSearchOptions {
   std::function<bool()> keep_going;
   // Two tasks at a time. Empty: in turn.
   Executor executor;
-  // Told of each better plan.
+  // Told of each better plan; of the first one before there is a bound, with 0.
   std::function<void(std::int64_t cost, std::int64_t lower_bound)> on_progress;
 };
 
@@ -38,7 +38,7 @@ struct BatchOutcome {
 };
 
 // Problems: those of faults(problem). Two searches from the same first plan, each by its own chances, cool down side by side; the
-// better plan is warmed up again by both, twice.
+// better plan is warmed up again by both, twice. The bound comes after the first plan, takes up to a second, and counts as no work.
 Result<BatchOutcome> solve(const BatchProblem& problem, const BatchSearchOptions& options = {});
 
 }  // namespace dampward::solver

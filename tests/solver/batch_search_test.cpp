@@ -68,6 +68,29 @@ TEST_CASE(
   CHECK(solved > 20);
 }
 
+TEST_CASE("tiny batch problems: no term of any best plan's cost is below its bound") {
+  int late = 0;
+  for (std::uint32_t seed = 0; seed < 3000; ++seed) {
+    BatchProblem problem = tiny_batches(seed);
+    if (problem.size() > 4 || !faults(problem).empty()) continue;
+    const BatchCost bound = batch_lower_bound(problem);
+    INFO("seed ", seed);
+    // Each term alone decides.
+    const std::pair<BatchWeights, std::int64_t> terms[] = {{{1, 0, 0, 0}, bound.run_time},
+                                                           {{0, 1, 0, 0}, bound.late_jobs},
+                                                           {{0, 0, 1, 0}, bound.setup_cost},
+                                                           {{0, 0, 0, 1}, bound.setup_time}};
+    for (const auto& [weights, least] : terms) {
+      problem.weights = weights;
+      const std::optional<std::int64_t> right = EveryBatching(problem).best();
+      if (!right) continue;
+      CHECK(least <= *right);
+      if (weights.late_jobs == 1) late += least == *right && least > 0;
+    }
+  }
+  CHECK(late > 100);
+}
+
 TEST_CASE("three jobs on one machine, worked out by hand") {
   const auto outcome = solve(three_jobs(), limited(400'000));
   REQUIRE(outcome.ok());

@@ -37,12 +37,14 @@ inline BatchProblem tiny_batches(std::uint32_t seed) {
     }
     machine.open.push_back({at + 2, at + between(10, 40)});
   }
+  // Jobs that take no time are a case of their own.
+  const int shortest = between(0, 4) == 0 ? 0 : 1;
   for (int j = between(1, 5); j > 0; --j) {
     BatchJob& job = problem.jobs.emplace_back();
     job.family = between(0, problem.families - 1);
     job.size = between(0, 3);
     job.release = between(0, 8);
-    job.min_time = between(0, 5);
+    job.min_time = between(shortest, 5);
     job.max_time = job.min_time + between(0, 3);
     job.due = job.release + job.min_time + between(0, 10);
     const int only = between(0, machines);
