@@ -12,7 +12,7 @@ constexpr int most_firsts = 450;
 }  // namespace
 
 Population::Population(const Problem& problem, const Starts& earliest, std::uint64_t seed)
-    : problem_(problem), earliest_(earliest), justifier_(problem), random_(seed) {}
+    : earliest_(earliest), justifier_(problem), random_(seed) {}
 
 void Population::run(std::int64_t work, const std::function<bool()>& keep_going, int good_enough) {
   const std::int64_t end = this->work() + work;

@@ -33,7 +33,6 @@ class Population {
   void admit(const Starts& starts);
   const Member& parent();
 
-  const Problem& problem_;
   const Starts& earliest_;
   Justifier justifier_;
   Random random_;
