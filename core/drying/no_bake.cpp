@@ -41,13 +41,17 @@ NoBake no_set_point(const Weakest& weakest, const OvenExcess& excess, const shop
   const PartLimit& limit = *weakest.part->limit;
   const Temperature by_part = limit.allowed() - excess.sum();
   if (by_part < coldest_bake) {
+    // A setting below any air of a workshop says nothing to anybody.
+    const std::string would_be = by_part < Temperature::celsius(20)
+                                     ? "no setting of it would be low enough"
+                                     : format("it would have to stand at {} °C, and nobody bakes below 49 °C",
+                                              whole(by_part.celsius()));
     return {NoBake::Why::needs_no_heat, weakest.piece->kind, weakest.part->id,
             format("{} of {} may become no hotter than {} °C ({} °C less {} K); oven \"{}\" runs up to {} K "
-                   "above its set point, so "
-                   "it would have to stand at {} °C, and nobody bakes below 49 °C",
+                   "above its set point, so {}",
                    weakest.part->name, weakest.piece->name, whole(limit.allowed().celsius()),
                    whole(limit.limit.celsius()), whole(limit.margin.in(kelvin)), oven.name,
-                   whole(excess.sum().in(kelvin)), whole(by_part.celsius())),
+                   whole(excess.sum().in(kelvin)), would_be),
             limit.settle};
   }
   if (oven.hottest_setting < coldest_bake)
