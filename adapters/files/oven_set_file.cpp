@@ -74,7 +74,8 @@ class OvenSet {
 
   bool counts() {
     return number("a", 1, solver::most_families, attributes_) &&
-           number("m", 1, solver::most_batch_machines, machines_) && number("s", 0, 100'000, intervals_) &&
+           number("m", 1, solver::most_batch_machines, machines_) &&
+           number("s", 0, solver::most_open_intervals, intervals_) &&
            number("n", 1, solver::most_batch_jobs, jobs_);
   }
   bool setups(solver::BatchProblem& problem) {

@@ -71,6 +71,9 @@ void look_at_machine(const BatchProblem& problem, int m, Faults& faults) {
   if (machine.initial_family < 0 || machine.initial_family >= problem.families)
     faults.add(format("machine {} is set up for family {}", m + 1, machine.initial_family + 1),
                format("a family from 1 to {}", problem.families));
+  if (machine.open.size() > most_open_intervals)
+    faults.add(format("machine {} has {} intervals", m + 1, machine.open.size()),
+               format("at most {}", most_open_intervals));
   int end = 0;
   for (const OpenInterval& open : machine.open) {
     if (!in_range(open.from) || !in_range(open.to) || open.to < open.from) {

@@ -72,6 +72,7 @@ BatchCost cost_of(const BatchProblem& problem, const BatchPlan& plan);
 inline constexpr int most_batch_jobs = 5000;
 inline constexpr int most_batch_machines = 64;
 inline constexpr int most_families = 1000;
+inline constexpr int most_open_intervals = 1000;  // of a machine
 
 // What keeps a problem from being solved at all, none: nothing. Counts beyond the most there may be, tables of the wrong size,
 // an index out of range, a negative figure, min_time above max_time, intervals that overlap, a job larger than every machine it

@@ -29,6 +29,9 @@ class Machine {
       lengths_[job.family].push_back(job.min_time);
       end_ = std::max(end_, job.due);
     }
+    for (const OpenInterval& it : machine_.open) {
+      if (it.from < it.to && it.from < end_) open_.push_back(it);
+    }
     // A batch of late jobs may shorten the way between two set-ups.
     std::vector<int> shortest(problem.families, std::numeric_limits<int>::max());
     for (const BatchJob& job : problem.jobs) {
@@ -47,7 +50,8 @@ class Machine {
   // Looks at a choice in one round, about.
   std::int64_t work() const {
     const auto choices = static_cast<std::int64_t>(choices_);
-    return (choices + 1) * (families_ + 4) * (end_ + 1);
+    const auto openings = static_cast<std::int64_t>(open_.size());
+    return (1 + openings / 4) * (choices + 1) * (families_ + 4) * (end_ + 1);
   }
 
   // The greatest worth on this machine; adds to `taken` how much of each job that takes.
@@ -76,9 +80,8 @@ class Machine {
 
   std::size_t at(int time, int family) const { return static_cast<std::size_t>(time) * families_ + family; }
   bool open(int from, int to) const {
-    return std::any_of(machine_.open.begin(), machine_.open.end(), [&](const OpenInterval& it) {
-      return it.from < it.to && it.from <= from && to <= it.to;
-    });
+    return std::any_of(open_.begin(), open_.end(),
+                       [&](const OpenInterval& it) { return it.from <= from && to <= it.to; });
   }
 
   // What a batch of those jobs is worth, filled with the worthiest for their size.
@@ -153,6 +156,7 @@ class Machine {
   const BatchProblem& problem_;
   const BatchMachine& machine_;
   int families_, end_ = 0;
+  std::vector<OpenInterval> open_;  // before the last due time
   std::vector<std::vector<int>> by_worth_, lengths_;
   std::size_t choices_ = 0;    // families and lengths
   std::vector<double> gain_;   // of a batch: [start][family and length]
