@@ -61,24 +61,34 @@ Answer better_order(const Problem& problem, const PlanOptions& options, Answer b
   std::vector<std::string> order = best.order;
   Objective here = objective_of(problem, best), least = here;
   const auto each = static_cast<std::int64_t>(std::max<std::size_t>(1, problem.operations.size()));
+  std::vector<Lateness> late = best.late;
   for (std::int64_t placed = each; placed <= options.effort; placed += each) {
     std::vector<std::string> next = order;
-    const std::size_t from = fixed_ahead + below(random, units - fixed_ahead);
-    const std::size_t to = fixed_ahead + below(random, units - fixed_ahead);
-    if (below(random, 2) == 0) {
+    std::size_t from = fixed_ahead + below(random, units - fixed_ahead);
+    std::size_t to = fixed_ahead + below(random, units - fixed_ahead);
+    const bool swaps = below(random, 2) == 0;
+    // Every other time somebody who is late goes ahead of where they stand.
+    if (!late.empty() && below(random, 2) == 0) {
+      const std::string& hurried = late[below(random, late.size())].unit;
+      from = static_cast<std::size_t>(std::find(order.begin(), order.end(), hurried) - order.begin());
+      if (from <= fixed_ahead) continue;
+      to = fixed_ahead + below(random, from - fixed_ahead);
+    }
+    if (from == to) continue;
+    if (swaps) {
       std::swap(next[from], next[to]);
     } else {
       const std::string moved = next[from];
       next.erase(next.begin() + static_cast<std::ptrdiff_t>(from));
       next.insert(next.begin() + static_cast<std::ptrdiff_t>(to), moved);
     }
-    if (from == to) continue;
     OnePlan plan = one_plan(problem, options, {next, 0, false});
     if (plan.stopped) break;
     const Objective found = objective_of(problem, plan.answer);
     if (found > here) continue;
     order = std::move(next);
     here = found;
+    late = plan.answer.late;
     if (found >= least) continue;
     least = found;
     best = std::move(plan.answer);
