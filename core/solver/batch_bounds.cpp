@@ -50,6 +50,7 @@ struct FamilyBound {
 FamilyBound bound_of(std::vector<Timed> jobs) {
   std::sort(jobs.begin(), jobs.end(), [](const Timed& a, const Timed& b) { return a.max_time < b.max_time; });
   std::vector<int> steps;
+  steps.reserve(jobs.size());
   for (const Timed& job : jobs) steps.push_back(job.min_time);
   std::sort(steps.begin(), steps.end());
   steps.erase(std::unique(steps.begin(), steps.end()), steps.end());

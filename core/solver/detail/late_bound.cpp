@@ -1,6 +1,7 @@
 #include "core/solver/detail/late_bound.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace dampward::solver::detail {
 namespace {
@@ -37,8 +38,8 @@ class LateBound {
       jobs_.push_back(j);
       slowest_ = std::max(slowest_, setups[job.family]);
     }
-    std::vector<int> every;
-    for (int m = 0; m < static_cast<int>(problem.machines.size()); ++m) every.push_back(m);
+    std::vector<int> every(problem.machines.size());
+    std::iota(every.begin(), every.end(), 0);
     all_ = group(every);
     for (const int m : every) single_.push_back(group({m}));
   }
