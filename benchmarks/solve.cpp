@@ -31,14 +31,15 @@ struct Set {
   const char* name;
   int every;  // of the sample: each so many in the order of bounds.csv
 };
-constexpr Set sets[] = {{"rcpsp_max/ubo100", 1}, {"rcpsp_max/ubo200", 2}, {"rcpsp_max/c", 12},
-                        {"rcpsp_max/d", 12},     {"rcpsp_max/j30", 3},    {"psplib/j30", 5},
-                        {"psplib/j120", 9}};
+constexpr Set sets[] = {{"rcpsp_max/ubo100", 1}, {"rcpsp_max/ubo200", 2},  {"rcpsp_max/c", 12},
+                        {"rcpsp_max/d", 12},     {"rcpsp_max/j30", 3},     {"psplib/j30", 5},
+                        {"psplib/j120", 9},      {"jobshop_operators", 13}};
 
 struct Known {
   std::string instance;
   std::optional<int> lower, upper;
   bool infeasible = false;
+  int operators = 0;  // of a job shop
 };
 
 struct Asked {
@@ -75,6 +76,11 @@ std::vector<Known> bounds_of(const fs::path& folder) {
     Known known{row["instance"], {}, {}, row["status"] == "infeasible"};
     if (!row["best_lb"].empty()) known.lower = std::stoi(row["best_lb"]);
     if (!row["best_ub"].empty()) known.upper = std::stoi(row["best_ub"]);
+    if (!row["operators"].empty()) {
+      known.operators = std::stoi(row["operators"]);
+      if (!row["lb"].empty()) known.lower = std::stoi(row["lb"]);
+      if (!row["ub"].empty()) known.upper = std::stoi(row["ub"]);
+    }
     all.push_back(known);
   }
   return all;
@@ -118,8 +124,11 @@ Row measure(const fs::path& files, const std::vector<Known>& known, int every, c
   Row row;
   for (std::size_t k = 0; k < known.size(); k += static_cast<std::size_t>(every)) {
     const fs::path path = files / known[k].instance;
-    const auto problem = files::read_project(text_of(path), *files::project_format(path.filename().string()),
-                                             path.filename().string());
+    const auto problem =
+        files::read_project(text_of(path),
+                            known[k].operators > 0 ? files::ProjectFormat::jobs
+                                                   : *files::project_format(path.filename().string()),
+                            path.filename().string(), known[k].operators);
     ++row.instances;
     if (!problem) {
       std::printf("  %s\n", to_text(problem.problems().front()).c_str());

@@ -32,8 +32,11 @@ Json conflict_json(const solver::Problem& problem, const solver::Conflict& confl
 
 }  // namespace
 
-std::string project_json(const solver::Problem& problem, const solver::Outcome& outcome, double seconds) {
-  Json json = {{"verb", "solve"}, {"operations", problem.size()}, {"status", word(outcome.status)}};
+std::string project_json(const solver::Problem& problem, const solver::Outcome& outcome, double seconds,
+                         bool dummies, const std::vector<int>& assignments) {
+  Json json = {{"verb", "solve"},
+               {"operations", problem.size() - (dummies ? 0 : 2)},
+               {"status", word(outcome.status)}};
   if (outcome.starts.empty()) {
     json["objective"] = nullptr;
     json["objective_reason"] = outcome.conflict ? "there is no plan" : "no plan was found within the limit";
@@ -43,8 +46,10 @@ std::string project_json(const solver::Problem& problem, const solver::Outcome& 
   json["lower_bound"] = outcome.lower_bound;
   json["time_s"] = rounded(seconds, 3);
   json["work"] = outcome.work;
-  json["starts"] = outcome.starts;
-  json["assignments"] = Json::array();
+  solver::Starts starts = outcome.starts;
+  if (!dummies && !starts.empty()) starts = {starts.begin() + 1, starts.end() - 1};
+  json["starts"] = starts;
+  json["assignments"] = assignments;
   json["batches"] = Json::array();
   json["conflict"] = outcome.conflict ? conflict_json(problem, *outcome.conflict) : Json::array();
   json["conflict_minimal"] = outcome.conflict && outcome.conflict->minimal;

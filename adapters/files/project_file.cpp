@@ -1,7 +1,10 @@
 #include "adapters/files/project_file.h"
 
+#include <algorithm>
+
 #include "adapters/files/detail/project_readers.h"
 #include "core/base/format.h"
+#include "core/base/promise.h"
 #include "core/base/text.h"
 
 namespace dampward::files {
@@ -75,16 +78,34 @@ std::optional<ProjectFormat> project_format(std::string_view file_name) {
   return std::nullopt;
 }
 
-Result<solver::Problem> read_project(std::string_view text, ProjectFormat format, const std::string& file) {
+Result<solver::Problem> read_project(std::string_view text, ProjectFormat format, const std::string& file,
+                                     int operators) {
   solver::Problem problem;
   detail::ReadFault fault{file, {}};
-  const bool read = format == ProjectFormat::sch ? detail::read_sch(text, problem, fault)
-                                                 : detail::read_sm(text, problem, fault);
+  const bool read = format == ProjectFormat::jobs  ? detail::read_jobs(text, operators, problem, fault)
+                    : format == ProjectFormat::sch ? detail::read_sch(text, problem, fault)
+                                                   : detail::read_sm(text, problem, fault);
   if (!read) return *fault.problem;
   Problems rest = solver::faults(problem);
   for (Problem& one : rest) one.place.file = file;
   if (!rest.empty()) return rest;
   return problem;
+}
+
+std::vector<int> operators_of(const solver::Problem& problem, const solver::Starts& starts, int operators) {
+  std::vector<int> order;
+  for (int i = 1; i + 1 < problem.size(); ++i) order.push_back(i);
+  std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return starts[a] < starts[b]; });
+  std::vector<int> free_from(static_cast<std::size_t>(operators), 0);
+  std::vector<int> assigned(order.size(), 0);
+  for (const int i : order) {
+    const auto free =
+        std::find_if(free_from.begin(), free_from.end(), [&](int from) { return from <= starts[i]; });
+    DAMPWARD_PROMISE(free != free_from.end(), "no more operations run at once than there are operators");
+    *free = starts[i] + problem.operations[i].duration;
+    assigned[static_cast<std::size_t>(i - 1)] = static_cast<int>(free - free_from.begin()) + 1;
+  }
+  return assigned;
 }
 
 }  // namespace dampward::files

@@ -64,13 +64,16 @@ Answer solve_project(const Call& call, files::ProjectFormat read_as) {
   const auto begun = Clock::now();
   Asked asked(call);
   const SolveLimits limits = limits_of(asked);
+  const bool jobs = read_as == files::ProjectFormat::jobs;
+  if (!jobs) asked.out_of_place({"operators"}, "beside --format jobs");
+  const int operators = asked.whole("operators", 1, 1000).value_or(0);
   if (!call.answer.empty())
     return faulty(call,
                   {{{"command line"}, "--answer", "it only belongs to a timetable problem", "Use --json."}});
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   const auto text = files::read_text(call.problem, call.problem);
   if (!text) return faulty(call, text.problems());
-  const auto problem = files::read_project(*text, read_as, call.problem);
+  const auto problem = files::read_project(*text, read_as, call.problem, operators);
   if (!problem) return faulty(call, problem.problems());
 
   Progress progress(screen_of(STDERR_FILENO));
@@ -98,8 +101,11 @@ Answer solve_project(const Call& call, files::ProjectFormat read_as) {
                   broken.front().sentence + "\n",
               ExitCode::our_fault};
   }
-  answer.out =
-      call.json ? files::project_json(*problem, *outcome, seconds) : as_page(summary(*problem, *outcome));
+  const bool crewed = jobs && operators > 0 && !outcome->starts.empty();
+  const std::vector<int> crew =
+      crewed ? files::operators_of(*problem, outcome->starts, operators) : std::vector<int>{};
+  answer.out = call.json ? files::project_json(*problem, *outcome, seconds, !jobs, crew)
+                         : as_page(summary(*problem, *outcome));
   if (outcome->starts.empty()) answer.code = ExitCode::no_safe_answer;
   if (interrupted()) answer.code = ExitCode::our_fault;
   return answer;

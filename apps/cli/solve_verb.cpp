@@ -31,6 +31,7 @@ std::optional<files::ProjectFormat> format_of(const std::string& word, const std
   if (word.empty()) return files::project_format(file);
   if (word == "sch") return files::ProjectFormat::sch;
   if (word == "sm") return files::ProjectFormat::sm;
+  if (word == "jobs") return files::ProjectFormat::jobs;
   return std::nullopt;
 }
 
@@ -38,7 +39,7 @@ std::optional<files::ProjectFormat> format_of(const std::string& word, const std
 
 Answer solve(const Call& call) {
   Asked asked(call);
-  const std::array<std::string, 4> words = {"json", "sch", "sm", "ovens"};
+  const std::array<std::string, 5> words = {"json", "sch", "sm", "jobs", "ovens"};
   const auto word = asked.known("format", words);
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   if (word ? *word == "ovens" : files::names_oven_set(call.problem)) return solve_ovens(call);
@@ -47,6 +48,7 @@ Answer solve(const Call& call) {
   options.keep_going = [] { return !interrupted(); };
   options.effort = asked.whole("work-limit", 0, 1'000'000'000).value_or(0);
   options.seed = static_cast<std::uint64_t>(asked.whole("seed", 0, 1'000'000'000).value_or(1));
+  asked.out_of_place({"operators"}, "beside --format jobs");
   asked.out_of_place({"time-limit", "threads"}, "belongs to a .sch, .sm or .dzn problem");
   if (!asked.problems().empty()) return faulty(call, asked.problems());
   const auto text = files::read_text(call.problem, call.problem);

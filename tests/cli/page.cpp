@@ -42,7 +42,8 @@ std::optional<PageStep> begun(const std::string& fence, const std::string& befor
   const std::string language =
       fence.substr(3, fence.find(' ') == std::string::npos ? fence.npos : fence.find(' ') - 3);
   if (language == "sh") return PageStep{.line = line, .text = "", .exit_code = exit_code_of(fence)};
-  if (language != "toml" && language != "csv" && language != "sch" && language != "dzn" && language != "diff")
+  if (language != "toml" && language != "csv" && language != "sch" && language != "dzn" &&
+      language != "txt" && language != "diff")
     return std::nullopt;
   std::smatch name;
   INFO("line ", line, ": no file is named before this block");

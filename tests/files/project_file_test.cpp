@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "adapters/files/project_file.h"
+#include "core/solver/search.h"
 
 // The formats as the READMEs of ../shared/data/scheduling/rcpsp_max and psplib describe them.
 
@@ -168,4 +169,50 @@ TEST_CASE("instances of ../shared are read whole") {
     ++files;
   }
   CHECK(files > 10);
+}
+
+TEST_CASE("a job shop with a crew becomes chains on machines and one resource of operators") {
+  const auto problem = read_project("2 2\n0 3 1 2\n1 2 0 4\n", ProjectFormat::jobs, "shop.txt", 1);
+  REQUIRE(problem.ok());
+  REQUIRE(problem->size() == 6);
+  CHECK(problem->capacities == std::vector<int>{1, 1, 1});
+  CHECK(problem->operations[3].duration == 2);
+  CHECK(problem->operations[3].demands[0].resource == 1);
+  CHECK(problem->operations[3].demands[1].resource == 2);
+  // One pair of hands: all four in turn, 3 + 2 + 2 + 4.
+  const auto outcome = solver::solve(*problem, {});
+  REQUIRE(outcome.ok());
+  CHECK(outcome->status == solver::Status::optimal);
+  CHECK(outcome->starts.back() == 11);
+  CHECK(operators_of(*problem, outcome->starts, 1) == std::vector<int>{1, 1, 1, 1});
+  // Two pairs: nobody has two things in hand at once.
+  const auto two = read_project("2 2\n0 3 1 2\n1 2 0 4\n", ProjectFormat::jobs, "shop.txt", 2);
+  const auto both = solver::solve(*two, {});
+  CHECK(both->starts.back() == 7);
+  const auto crew = operators_of(*two, both->starts, 2);
+  for (int a = 1; a < 5; ++a) {
+    for (int b = a + 1; b < 5; ++b) {
+      const bool together = both->starts[a] < both->starts[b] + two->operations[b].duration &&
+                            both->starts[b] < both->starts[a] + two->operations[a].duration;
+      if (together) CHECK(crew[static_cast<std::size_t>(a - 1)] != crew[static_cast<std::size_t>(b - 1)]);
+    }
+  }
+}
+
+TEST_CASE(
+    "a job shop cut short, of more jobs than told, of unknown machines or odd figures is refused with its "
+    "line") {
+  const std::pair<const char*, const char*> all[] = {{"", "jobs and machines"},
+                                                     {"2 2\n0 3 1 2\n", "job 2 of 2"},
+                                                     {"1 2\n0 3 1 2\n1 2 0 4\n", "1 jobs and no more"},
+                                                     {"1 2\n0 3 2 2\n", "machine"},
+                                                     {"1 2\n0 3 1\n", "3 figures"},
+                                                     {"1 2\n0 3 1 -2\n", "duration"},
+                                                     {"1 2000\n0 3\n", "2001 resources"}};
+  for (const auto& [text, why] : all) {
+    const auto problem = read_project(text, ProjectFormat::jobs, "shop.txt", 4);
+    REQUIRE_FALSE(problem.ok());
+    INFO(to_text(problem.problems().front()));
+    CHECK(to_text(problem.problems().front()).find(why) != std::string::npos);
+  }
 }

@@ -12,6 +12,7 @@ namespace dampward::files::detail {
 // Each fills the problem, or keeps its first fault and answers false.
 bool read_sch(std::string_view text, solver::Problem& problem, ReadFault& fault);
 bool read_sm(std::string_view text, solver::Problem& problem, ReadFault& fault);
+bool read_jobs(std::string_view text, int operators, solver::Problem& problem, ReadFault& fault);
 
 // Operations (dummies included) and resources that are to come, within what the solver takes.
 bool counts_fit(int line, int operations, int resources, ReadFault& fault);

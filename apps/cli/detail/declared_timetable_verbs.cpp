@@ -7,8 +7,9 @@ void declare_timetable_verbs(CLI::App& app, Call& call) {
       "solve",
       "plan a timetable problem (docs/formats/timetable.md), or one of the literature (.sch, .sm, .dzn)");
   solve->add_option("PROBLEM", call.problem, "the problem, a file")->required();
-  ask(*solve, call, "format", "json|sch|sm|ovens",
+  ask(*solve, call, "format", "json|sch|sm|jobs|ovens",
       "what the file is (default: what its ending says, else json)");
+  ask(*solve, call, "operators", "N", "--format jobs: so many equal operators (default: enough)");
   ask(*solve, call, "time-limit", "S", ".sch, .sm, .dzn: search for so many seconds at most; not repeatable");
   ask(*solve, call, "work-limit", "N",
       ".sch, .sm, .dzn: search for so many steps at most; repeatable (default: 400000000, about 10 s)");
