@@ -276,7 +276,9 @@ void tell(Plan& plan, const Timetable& timed, const PaintShop& paint, const Dail
   plan.problem = timed.problem;
   plan.answer = timed.answer;
   plan.objective = line::objective_of(timed.problem, timed.answer);
-  plan.at_best = line::at_best(timed.problem);
+  std::vector<std::string> left_out;
+  for (const line::Unplaced& unplaced : timed.answer.unplaced) left_out.push_back(unplaced.unit);
+  plan.at_best = line::at_best(timed.problem, left_out);
 
   plan.warnings = warnings_for(planned, drafts.loads, paint, workshop.shop, plan);
 }

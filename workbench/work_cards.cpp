@@ -41,11 +41,10 @@ std::vector<papers::WorkCard::Line> lines_of(const UnitPlan& unit, const Plan& p
     if (step.hazard_step == "make_safe") {
       for (std::string& id : hazards_of("all", plan)) hazards.push_back(std::move(id));
     }
-    // Done again after a setback, a step tells its dangers again.
-    const std::size_t dot = step.id.find('.');
-    const std::string round = dot == std::string::npos ? "" : step.id.substr(0, dot + 1);
+    // What a setback puts in begins anew: from here on dangers are told again.
+    if (line.key.code == "strip_off" || line.key.code == "let_dry") told.clear();
     for (const std::string& id : hazards) {
-      if (told.insert(round + id).second) line.hazards.push_back(id);
+      if (told.insert(id).second) line.hazards.push_back(id);
     }
     lines.push_back(std::move(line));
   }

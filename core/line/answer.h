@@ -57,7 +57,8 @@ struct Answer {
   std::vector<Lateness> late;      // units that end after their due minute, the latest first
   std::vector<Unplaced> unplaced;  // one a unit that is not in the plan
   Minute finish = 0;               // end of the last operation
-  std::vector<std::string> order;  // of the units, as they took their places; not part of what is judged
+  std::vector<std::string>
+      order;  // of the units, as a later plan should take them up; not part of what is judged
 };
 
 }  // namespace dampward::line

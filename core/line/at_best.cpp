@@ -20,7 +20,7 @@ std::size_t at(int i) {
 // The earliest any operation can end: longest paths along the shortest gaps, each start on a shift of somebody who can.
 class EarliestEnds {
  public:
-  explicit EarliestEnds(const Model& model) : model_(model) {
+  EarliestEnds(const Model& model, const std::vector<char>& asked) : model_(model) {
     for (const Person* person : model.people) {
       shifts_.emplace_back(person->shifts);
       working_.emplace_back(without(person->shifts, person->breaks));
@@ -32,6 +32,7 @@ class EarliestEnds {
     while (!open.empty()) {
       const int op = open.front();
       open.pop_front();
+      if (!asked[at(op)]) continue;
       for (const Arc& arc : model.ops[at(op)].after) {
         const Minute from = end(op) + arc.shortest;
         if (model.ops[at(arc.to)].fixed || from <= starts_[at(arc.to)]) continue;
@@ -85,11 +86,12 @@ Minute worked_by(const std::vector<const Person*>& people, Minute work, Minute f
 }
 
 // Every skill's work against those who have it; and all work against all.
-Minute hands_bound(const Model& model) {
+Minute hands_bound(const Model& model, const std::vector<char>& asked) {
   std::map<std::set<std::string>, Minute> work;
   std::set<std::string> all;
-  for (const Op& op : model.ops) {
-    if (op.fixed || op.as_given->attendance != Attendance::attended) continue;
+  for (std::size_t i = 0; i < model.ops.size(); ++i) {
+    const Op& op = model.ops[i];
+    if (!asked[i] || op.fixed || op.as_given->attendance != Attendance::attended) continue;
     const Minute minutes = op.length * op.as_given->people;
     work[{op.as_given->skill}] += minutes;
     all.insert(op.as_given->skill);
@@ -111,31 +113,45 @@ Minute hands_bound(const Model& model) {
 }
 
 // A load holds its oven for its longest loading, its bake and its longest unloading at least.
-Minute ovens_bound(const Model& model) {
+Minute ovens_bound(const Model& model, const std::vector<char>& asked) {
   Minute sum = 0;
   for (const detail::LoadOps& load : model.loads) {
     const auto longest = [&](const std::vector<int>& ops) {
       Minute most = 0;
-      for (const int op : ops) most = std::max(most, model.ops[at(op)].length);
+      for (const int op : ops) most = std::max(most, asked[at(op)] ? model.ops[at(op)].length : 0);
       return most;
     };
-    sum += longest(load.loadings) + model.ops[at(load.bake)].length + longest(load.unloadings);
+    if (asked[at(load.bake)])
+      sum += longest(load.loadings) + model.ops[at(load.bake)].length + longest(load.unloadings);
   }
   return sum;
 }
 
+// By operation: whether its unit is asked; a bake with the first of its members.
+std::vector<char> asked_of(const Model& model, const std::vector<std::string>& left_out) {
+  std::vector<char> asked;
+  for (const Op& op : model.ops)
+    asked.push_back(std::find(left_out.begin(), left_out.end(), op.as_given->unit) == left_out.end() ? 1 : 0);
+  for (const detail::LoadOps& load : model.loads)
+    asked[at(load.bake)] =
+        std::any_of(load.loadings.begin(), load.loadings.end(), [&](int op) { return asked[at(op)] != 0; });
+  return asked;
+}
+
 }  // namespace
 
-Objective at_best(const Problem& problem) {
+Objective at_best(const Problem& problem, const std::vector<std::string>& left_out) {
   const Model model(problem);
-  const EarliestEnds ends(model);
+  const std::vector<char> asked = asked_of(model, left_out);
+  const EarliestEnds ends(model, asked);
   Objective best;
-  best.finish = model.ops.empty() ? 0 : hands_bound(model);
-  for (std::size_t op = 0; op < model.ops.size(); ++op)
-    best.finish = std::max(best.finish, ends.end(static_cast<int>(op)));
+  best.finish = model.ops.empty() ? 0 : hands_bound(model, asked);
+  for (std::size_t op = 0; op < model.ops.size(); ++op) {
+    if (asked[op]) best.finish = std::max(best.finish, ends.end(static_cast<int>(op)));
+  }
   for (std::size_t u = 0; u < model.units.size(); ++u) {
     const Unit& unit = *model.units[u];
-    if (!unit.due) continue;
+    if (!unit.due || std::find(left_out.begin(), left_out.end(), unit.id) != left_out.end()) continue;
     Minute finish = *unit.due;
     for (const int op : model.unit_ops[u]) {
       const std::string& id = model.ops[at(op)].as_given->id;
@@ -144,7 +160,7 @@ Objective at_best(const Problem& problem) {
     }
     best.lateness += unit.weight * (finish - *unit.due);
   }
-  best.ovens = ovens_bound(model);
+  best.ovens = ovens_bound(model, asked);
   return best;
 }
 

@@ -2,6 +2,8 @@
 
 #include <compare>
 #include <cstdint>
+#include <string>
+#include <vector>
 
 #include "core/line/answer.h"
 
@@ -23,6 +25,7 @@ Objective objective_of(const Problem& problem, const Answer& answer);
 // What no plan of all units can be below, whatever the order: gaps, shifts and lengths alone, and each skill's work against the
 // hours of those who have it. People are shared, places and windows are not asked. Left out and hand-overs: nought.
 // Promise: the problem has no faults.
-Objective at_best(const Problem& problem);
+// `left_out`: units that are not asked, because they have no place anyway.
+Objective at_best(const Problem& problem, const std::vector<std::string>& left_out = {});
 
 }  // namespace dampward::line

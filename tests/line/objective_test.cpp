@@ -81,6 +81,18 @@ TEST_CASE("what no plan can be below: longest paths, shifts, and hands against h
   CHECK(at_best(problem).finish > 600);
 }
 
+TEST_CASE("a unit without a place is not asked what its best would be") {
+  Problem problem = small_shop(2);
+  problem.units = {{"a", 100, 0, 1, {}}, {"b", 50, 0, 1, {}}};
+  problem.operations = {operation("a1", "a", 60, "bench"), operation("b1", "b", 60, "nobody has this")};
+  for (Person& person : problem.people) person.skills = {"bench"};
+  const auto answer = plan(problem);
+  REQUIRE(answer->unplaced.size() == 1);
+  const Objective best = at_best(problem, {"b"});
+  CHECK(best.finish == 60);
+  CHECK(best.lateness == 0);
+}
+
 TEST_CASE("a longer search is never worse, breaks no rule, stays above what is best, and is the same twice") {
   int better = 0;
   for (std::uint32_t seed = 1; seed <= 200; ++seed) {

@@ -119,6 +119,11 @@ void read_picture(TableReader& table, Kind& kind) {
     pin.finish();
     if (what && part && left && top) picture.pins.push_back({*what, PartId(*part), *left / 100, *top / 100});
   }
+  const auto care = std::count_if(picture.pins.begin(), picture.pins.end(), [](const equipment::Pin& pin) {
+    return pin.kind != equipment::PinKind::mask;
+  });
+  if (care > 26)
+    reader.fault("pins", format("{} of them no mask's", care), "at most 26 beside the masks, a letter each");
   reader.finish();
   kind.picture = std::move(picture);
 }
